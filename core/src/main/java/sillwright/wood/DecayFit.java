@@ -1,17 +1,27 @@
 package sillwright.wood;
 
-/// Finds the numbers of a face's field: the most likely ones given its readings and weak priors.
+import java.util.ArrayList;
+import java.util.List;
+import java.util.random.RandomGenerator;
+
+/// Finds the numbers of a face's field: the most likely ones given its readings and weak priors, and a few others that
+/// are plausible too, so that an interval does not take the numbers for known.
 ///
 /// Source: Nelder and Mead's simplex search, a standard of numerical texts (from memory), over the logarithm of the evidence
-/// and the prior.
+/// and the prior; then points about the best, spread by the curvature there and weighed by importance.
 final class DecayFit {
     private static final int MOST_STEPS = 120;
     private static final double CLOSE = 1e-3;
 
     private final Readings readings;
     private final Feel.Shape shape;
+    private static final double[] WIDEST = {1.0, 0.7, 0.7, 0.7, 0.3};
     private DecayField best;
+    private DecayField last;
     private double bestValue = Double.NEGATIVE_INFINITY;
+
+    /// A field and how much it counts beside the others; the weights sum to one.
+    record Weighed(DecayField field, double weight) {}
 
     private DecayFit(Readings readings, Feel.Shape shape) {
         this.readings = readings;
@@ -24,12 +34,58 @@ final class DecayFit {
         return fit.best;
     }
 
+    /// The most likely field first, then `others` plausible ones.
+    static List<Weighed> plausible(Readings readings, Feel.Shape shape, int others, RandomGenerator random) {
+        DecayFit fit = new DecayFit(readings, shape);
+        fit.search();
+        return fit.about(others, random);
+    }
+
+    private List<Weighed> about(int others, RandomGenerator random) {
+        DecayField middle = best;
+        double top = bestValue;
+        double[] centre = middle.feel().point(), width = new double[centre.length];
+        for (int i = 0; i < centre.length; i++) {
+            double step = 0.25, low = value(moved(centre, i, -step)), high = value(moved(centre, i, step));
+            double curvature = (2 * top - low - high) / (step * step);
+            width[i] = Math.min(WIDEST[i], 1 / Math.sqrt(Math.max(1, Double.isFinite(curvature) ? curvature : 1)));
+        }
+        List<DecayField> fields = new ArrayList<>(List.of(middle));
+        List<Double> weights = new ArrayList<>(List.of(1.0));
+        double sum = 1;
+        for (int k = 0; k < others; k++) {
+            double[] point = centre.clone();
+            double proposed = 0;
+            for (int i = 0; i < point.length; i++) {
+                double off = random.nextGaussian();
+                point[i] += width[i] * off;
+                proposed -= 0.5 * off * off;
+            }
+            double value = value(point);
+            if (value == Double.NEGATIVE_INFINITY) continue;
+            double weight = Math.min(4, Math.exp(value - top - proposed));
+            fields.add(last);
+            weights.add(weight);
+            sum += weight;
+        }
+        List<Weighed> all = new ArrayList<>();
+        for (int k = 0; k < fields.size(); k++) all.add(new Weighed(fields.get(k), weights.get(k) / sum));
+        return List.copyOf(all);
+    }
+
+    private static double[] moved(double[] point, int i, double by) {
+        double[] moved = point.clone();
+        moved[i] += by;
+        return moved;
+    }
+
     private double value(double[] point) {
         Feel feel = Feel.USUAL.at(point);
         feel = new Feel(feel.meanMm(), feel.spreadMm(), feel.alongMm(), feel.acrossMm(), feel.handMm(), shape);
         if (!(feel.spreadMm() > 0.5 && feel.spreadMm() < 500 && feel.handMm() > 0.2 && feel.alongMm() < 20000 && feel.acrossMm() < 20000
                 && feel.alongMm() > 5 && feel.acrossMm() > 5)) return Double.NEGATIVE_INFINITY;
         DecayField field = best == null ? DecayField.of(readings, feel) : DecayField.of(readings, feel, best.siteTau(), best.siteNu());
+        last = field;
         double value = field.logEvidence() + feel.logPrior();
         if (Double.isNaN(value)) return Double.NEGATIVE_INFINITY;
         if (value > bestValue) {

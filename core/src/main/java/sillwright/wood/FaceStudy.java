@@ -10,6 +10,7 @@ import sillwright.walk.ProbeReading;
 /// The decay beneath one face, worked from its probe readings: the map, the soft stretches, and draws of the whole field.
 final class FaceStudy {
     private static final int DRAWS = 200;
+    private static final int OTHER_FIELDS = 6;
     private static final int MOST_CELLS = 280;
 
     final DepthMap map;
@@ -39,10 +40,11 @@ final class FaceStudy {
         boolean soft = probes.stream().anyMatch(FaceStudy::soft);
         Interval volume = Interval.exactly(0);
         if (soft) {
-            DecayField field = DecayFit.fit(Readings.of(probes), Feel.Shape.MATERN_5_2);
-            paint(field, through, fineColumns, fineRows, depth, high, chance);
-            draw(field, through, across, random);
-            findStretches(field, probes);
+            List<DecayFit.Weighed> fields = DecayFit.plausible(Readings.of(probes), Feel.Shape.MATERN_5_2, OTHER_FIELDS, random);
+            DecayField likeliest = fields.getFirst().field();
+            paint(likeliest, through, fineColumns, fineRows, depth, high, chance);
+            draw(fields, through, across, random);
+            findStretches(likeliest, probes);
             volume = volume(stretches);
         }
         map = new DepthMap(face, fineColumns, fineRows, length, across, through, depth, high, chance, probes, volume);
@@ -68,28 +70,40 @@ final class FaceStudy {
             }
     }
 
-    private void draw(DecayField field, double through, double across, RandomGenerator random) {
-        int cells = columns * rows;
+    /// Draws of the whole field, shared out among the plausible fields by their weights.
+    private void draw(List<DecayFit.Weighed> fields, double through, double across, RandomGenerator random) {
+        int cells = columns * rows, drawn = 0;
         double[] alongs = new double[cells], acrosses = new double[cells], means = new double[cells], normal = new double[cells];
         for (int r = 0; r < rows; r++)
             for (int c = 0; c < columns; c++) {
                 alongs[r * columns + c] = columnMm(c);
                 acrosses[r * columns + c] = (r + 0.5) * across / rows;
             }
-        double[] triangle = field.together(alongs, acrosses, means);
+        double share = 0;
+        for (int f = 0; f < fields.size(); f++) {
+            share += fields.get(f).weight();
+            int until = f == fields.size() - 1 ? DRAWS : (int) Math.round(share * DRAWS);
+            if (f > 0 && until == drawn) continue;
+            double[] triangle = fields.get(f).field().together(alongs, acrosses, means);
+            if (f == 0) bounds(triangle, means, through);
+            for (; drawn < until; drawn++) {
+                for (int i = 0; i < cells; i++) normal[i] = random.nextGaussian();
+                for (int cell = 0; cell < cells; cell++) {
+                    double value = means[cell];
+                    for (int k = 0; k <= cell; k++) value += triangle[cell * cells + k] * normal[k];
+                    draws[drawn * cells + cell] = clamp(value, through);
+                }
+            }
+        }
+    }
+
+    private void bounds(double[] triangle, double[] means, double through) {
+        int cells = columns * rows;
         for (int cell = 0; cell < cells; cell++) {
             double variance = 0;
             for (int k = 0; k <= cell; k++) variance += triangle[cell * cells + k] * triangle[cell * cells + k];
             likelyMm[cell] = clamp(means[cell], through);
             highMm[cell] = clamp(means[cell] + 1.645 * Math.sqrt(variance), through);
-        }
-        for (int d = 0; d < DRAWS; d++) {
-            for (int i = 0; i < cells; i++) normal[i] = random.nextGaussian();
-            for (int cell = 0; cell < cells; cell++) {
-                double value = means[cell];
-                for (int k = 0; k <= cell; k++) value += triangle[cell * cells + k] * normal[k];
-                draws[d * cells + cell] = clamp(value, through);
-            }
         }
     }
 
@@ -170,6 +184,9 @@ final class FaceStudy {
         }
         return sum * cellMm2 / 1000;
     }
+
+    /// Soft wood beneath the whole face.
+    Interval wholeVolume() { return volume(List.of(new double[] {0, member.lengthMm()})); }
 
     private Interval volume(List<double[]> between) {
         double[] volumes = new double[DRAWS];

@@ -1,0 +1,113 @@
+package sillwright.desk;
+
+import java.io.PrintWriter;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+import sillwright.Assessment;
+import sillwright.measure.Units;
+import sillwright.measure.Words;
+import sillwright.walk.Fault;
+import sillwright.watch.WatchFindings;
+import sillwright.water.WaterFindings;
+import sillwright.work.Repair;
+import sillwright.work.WorkFindings;
+
+/// What a person wants to know first: the water to stop, what cannot wait, what to order, what to watch.
+final class Brief {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+
+    private Brief() {}
+
+    static void print(Assessment a, PrintWriter out) {
+        out.println(CheckCommand.counts(a.survey()));
+        a.survey().building().filter(b -> !b.note().isEmpty()).ifPresent(b -> out.println(b.note()));
+        out.println();
+        water(a.water(), out);
+        urgent(a, out);
+        order(a, out);
+        watch(a.watch(), out);
+        gaps(a, out);
+    }
+
+    static void water(WaterFindings water, PrintWriter out) {
+        out.println("THE WATER TO STOP, before any wood is opened");
+        if (water.toStop().isEmpty()) out.println("  No source stands out yet.");
+        for (WaterFindings.RankedSource source : water.toStop()) {
+            out.println("  " + FigureCommand.pad(source.id(), 4) + Words.sentence(source.words()) + ": " + Words.percent(source.probability()) + " likely.");
+            if (!source.remedies().isEmpty()) wrap(out, "       ", Words.sentence(source.remedies().getFirst().words()));
+        }
+        water.nextLook().ifPresent(look -> wrap(out, "  ", "Next look, " + look.side() + " side, about " + Words.number(look.minutes(), 0) + " min: " + look.words()));
+        out.println();
+    }
+
+    private static void urgent(Assessment a, PrintWriter out) {
+        out.println("WHAT CANNOT WAIT");
+        List<Repair> urgent = a.work().urgent();
+        if (urgent.isEmpty()) out.println("  Nothing that bears load is in danger by what was probed.");
+        for (Repair repair : urgent)
+            wrap(out, "  ", repair.id() + "  " + Words.sentence(repair.damage().member().title()) + ": " + repair.treatment().words() + ", "
+                    + Words.percent(repair.damage().section().areaKept()) + " of the section left. Prop it, and call a licensed engineer, before anything is cut.");
+        int others = a.work().repairs().size() - urgent.size();
+        if (others > 0) out.println("  And " + Words.count(others, "repair") + " that can follow in order.");
+        out.println();
+    }
+
+    private static void order(Assessment a, PrintWriter out) {
+        out.println("WHAT TO ORDER");
+        if (a.work().order().isEmpty()) out.println("  Nothing.");
+        for (WorkFindings.OrderLine line : a.work().order())
+            out.println("  " + FigureCommand.pad(amount(line, a.settings().units()), 14) + line.item() + ", for " + some(line.repairs()));
+        out.println();
+    }
+
+    static String amount(WorkFindings.OrderLine line, Units units) {
+        return switch (line.measure()) {
+            case VOLUME -> Words.volume(line.buy(), units);
+            case AREA -> Words.area(line.buy(), units);
+            case COUNT -> Words.number(line.buy(), 0);
+            case LENGTH -> Words.length(line.buy(), units);
+        };
+    }
+
+    private static String some(List<String> repairs) {
+        return repairs.size() <= 4 ? Words.list(repairs) : Words.list(repairs.subList(0, 3)) + " and " + (repairs.size() - 3) + " more";
+    }
+
+    private static void watch(WatchFindings watch, PrintWriter out) {
+        out.println("WHAT TO WATCH");
+        for (WatchFindings.Round round : watch.rounds())
+            out.println("  " + FigureCommand.pad(DAY.format(round.first()), 18) + round.title() + ", " + Words.count(round.checks().size(), "thing") + " to look at, and every year after");
+        out.println();
+    }
+
+    static void gaps(Assessment a, PrintWriter out) {
+        List<String> gaps = new ArrayList<>(a.water().gaps());
+        gaps.addAll(a.wood().gaps());
+        gaps.addAll(a.work().gaps());
+        long aside = a.survey().faults().stream().filter(Fault::grave).count();
+        if (aside > 0) gaps.add(Words.count((int) aside, "fault") + " in the survey had something set aside: sillwright check names each.");
+        if (gaps.isEmpty()) return;
+        out.println("WHAT IS NOT KNOWN YET");
+        for (String gap : gaps) wrap(out, "  ", gap);
+        out.println();
+    }
+
+    /// Prints words within 100 columns, later lines a little further in.
+    static void wrap(PrintWriter out, String indent, String words) {
+        StringBuilder line = new StringBuilder(indent);
+        boolean first = true;
+        for (String word : words.split(" ")) {
+            if (line.length() + word.length() + 1 > 100 && line.length() > indent.length() + 4) {
+                out.println(line);
+                line = new StringBuilder(indent + "    ");
+                first = true;
+            }
+            line.append(first ? "" : " ").append(word);
+            first = false;
+        }
+        out.println(line);
+    }
+}

@@ -1,0 +1,74 @@
+package sillwright.desk;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import sillwright.Assessment;
+import sillwright.measure.Refused;
+import sillwright.sheet.Sheets;
+import sillwright.store.FindingsFile;
+import sillwright.store.SurveyFile;
+import sillwright.walk.Survey;
+
+/// `sillwright dossier FILE -o DIR`: the whole road, onto paper.
+@Command(name = "dossier", description = "Run all five stages on a survey and write the dossier, drawings, order, cut list, calendars and findings.",
+        mixinStandardHelpOptions = true, sortOptions = false)
+final class DossierCommand implements Callable<Integer> {
+    @Mixin
+    private Road road;
+
+    @Option(names = {"-o", "--out"}, paramLabel = "DIR", required = true, description = "folder to write into; made where it is missing")
+    private Path out;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter err = spec.commandLine().getErr();
+        SurveyFile.Held held = road.read();
+        Survey survey = held.fold();
+        Road.tell(survey.faults(), err);
+        Progress progress = Progress.on(err);
+        Assessment assessment = road.assess(survey, err, progress);
+        List<Path> written = write(assessment, held, out, progress);
+        progress.done();
+        Brief.print(assessment, spec.commandLine().getOut());
+        files(spec.commandLine().getOut(), written);
+        return Road.code(survey);
+    }
+
+    /// Writes everything; a folder that cannot be written is refused.
+    static List<Path> write(Assessment assessment, SurveyFile.Held held, Path folder, Progress progress) {
+        try {
+            Files.createDirectories(folder);
+            List<Path> written = new ArrayList<>(Sheets.write(assessment, folder, progress::step));
+            written.add(Files.writeString(folder.resolve("findings.json"), FindingsFile.text(assessment)));
+            Path aside = folder.resolve("set-aside.json");
+            if (held.setAside().isEmpty()) Files.deleteIfExists(aside);
+            else written.add(Files.writeString(aside, "[\n" + String.join(",\n", held.setAside()) + "\n]\n"));
+            return written;
+        } catch (IOException e) {
+            throw new Refused(folder.toString(), "cannot be written: {}", "name a folder that may be written with -o", String.valueOf(e.getMessage()));
+        }
+    }
+
+    static void files(PrintWriter out, List<Path> written) {
+        out.println("Written to " + written.getFirst().toAbsolutePath().getParent());
+        List<String> names = written.stream().map(path -> path.getFileName().toString()).toList();
+        for (String kind : List.of("dossier", "elevation", "repair", "")) {
+            List<String> some = names.stream().filter(name -> kind.isEmpty() ? !name.matches("(dossier|elevation|repair).*") : name.startsWith(kind)).toList();
+            if (some.size() > 4) out.println("  " + some.getFirst() + " to " + some.getLast() + " (" + some.size() + " drawings)");
+            else if (!some.isEmpty()) out.println("  " + String.join("  ", some));
+        }
+    }
+}
