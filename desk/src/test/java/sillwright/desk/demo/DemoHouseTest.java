@@ -31,7 +31,7 @@ class DemoHouseTest {
 
     @Test
     void the_house_holds_what_it_is_said_to_hold() {
-        assertEquals("65 members, 877 probes, 130 moistures, 57 seen, 56 not", DemoSurveysTest.count("fallow-brook-house.survey.json"));
+        assertEquals("67 members, 883 probes, 132 moistures, 57 seen, 56 not", DemoSurveysTest.count("fallow-brook-house.survey.json"));
         assertEquals(List.of("south", "west", "east", "north"), List.copyOf(survey.sides().keySet()));
     }
 
@@ -67,6 +67,17 @@ class DemoHouseTest {
             assertEquals(seen, probe.depthMm(), 0.2 * truth + 1.6, probe.spot().words());
             if (truth == 0) assertEquals(0, probe.depthMm(), probe.spot().words());
         }
+    }
+
+    @Test
+    void rot_from_one_face_never_meets_more_rot_than_there_is_wood_from_the_other() {
+        for (SideNotes side : DemoHouse.SIDES)
+            for (Rot rot : side.rotList()) {
+                Member member = survey.members().get(rot.member());
+                double behind = side.rotList().stream().filter(other -> other.member().equals(rot.member()) && other.face() == Member.opposite(rot.face()))
+                        .mapToDouble(Rot::deepestMm).max().orElse(0);
+                assertTrue(rot.deepestMm() + behind <= member.throughMm(rot.face()) + 1e-9, rot.member() + " " + rot.face());
+            }
     }
 
     @Test

@@ -80,12 +80,15 @@ final class Round {
         double truth = Rot.truthMm(rots, member, spot.face(), spot.alongMm(), spot.acrossMm());
         double felt = truth < 0.5 ? 0 : truth * (1 + 0.1 * unsteady());
         Marks marks = notes.written();
-        Quantity reach = marks.nearest(reachMm, reachMm), depth = marks.nearest(felt, Math.min(through, reach.own()));
+        Quantity reach = reach(reachMm), depth = marks.nearest(felt, Math.min(through, reach.own()));
         boolean ranOut = reach.own() < through && depth.own() >= reach.own() - 1e-6;
         var reading = new ProbeReading(spot, depth, reach, ranOut);
         var wrong = new ProbeReading(spot, depth.own() * 2 > reach.own() ? marks.nearest(0, 0) : marks.nearest(reach.own() - depth.own(), through), reach, false);
         write(spot.member(), Choice.word(spot.face()), reading, wrong);
     }
+
+    /// A probe is marked in whole inches, or in fives of millimetres.
+    private Quantity reach(double mm) { return notes.written().nearest(notes.written() == Marks.INCHES ? mm : Math.floor(mm / 5) * 5, mm); }
 
     /// Between -2 and 2, mostly within 1.
     private double unsteady() { return Math.clamp(walker.hand().nextGaussian(), -2, 2); }

@@ -19,7 +19,7 @@ final class SouthSide implements SideNotes {
                 perhaps("7'", Kind.LENGTH), perhaps("7' 10\"", Kind.LENGTH), perhaps("3/12", Kind.PITCH), Optional.of(gutter));
         return new Side("south", "South side, porch", Quantity.read("180deg", Kind.ANGLE), length("24'"),
                 List.of(gable("24'", "18'", "27'", "12 in", "9/12"), porch),
-                new Side.Ground(Side.Surface.GRAVEL, perhaps("1/4in/ft", Kind.FALL), perhaps("1' 9\"", Kind.LENGTH)), perhaps("31'", Kind.LENGTH),
+                new Side.Ground(Side.Surface.GRAVEL, perhaps("1/4in/ft", Kind.FALL), perhaps("1' 3-1/2\"", Kind.LENGTH)), perhaps("31'", Kind.LENGTH),
                 List.of(opening(Side.OpeningKind.DOOR, "10' 6\"", "2' 2\"", "3'", "6' 10\""), window("3' 6\"", "4' 2\"", "2' 8\"", "4' 10\""),
                         window("17' 10\"", "4' 2\"", "2' 8\"", "4' 10\""), window("4' 8\"", "14' 4\"", "2' 8\"", "4' 4\""),
                         window("16' 8\"", "14' 4\"", "2' 8\"", "4' 4\""), opening(Side.OpeningKind.VENT, "11' 4\"", "22'", "1' 4\"", "2'")));
@@ -39,6 +39,8 @@ final class SouthSide implements SideNotes {
                 s-floor-1,floorboard,floorboard beneath post 2,bears-load,pine-longleaf,outward,3-1/4 in,1-1/8 in,7' 2",8' 6",1' 10-7/8",,bare,covered,failing,none
                 s-floor-2,floorboard,floorboard beneath post 3,bears-load,pine-longleaf,outward,3-1/4 in,1-1/8 in,7' 2",15' 1",1' 10-7/8",,bare,covered,failing,none
                 s-floor-3,floorboard,floorboard before the door,bears-load,pine-longleaf,outward,3-1/4 in,1-1/8 in,7' 2",11' 10",1' 10-7/8",,coated,covered,failing,none
+                s-skirt-1,skirt-board,porch skirt left of the steps,sheds-water,pine-eastern-white,level,7-1/4 in,3/4 in,9',0 in,1' 3-5/8",,coated,coated,sound,none
+                s-skirt-2,skirt-board,porch skirt right of the steps,sheds-water,pine-eastern-white,level,7-1/4 in,3/4 in,9',15',1' 3-5/8",,coated,coated,sound,none
                 s-plinth-1,plinth,plinth of post 1,bears-load,pine-eastern-white,level,1-1/2 in,8 in,8 in,1-3/4 in,2',,coated,coated,failing,porch-floor
                 s-plinth-2,plinth,plinth of post 2,bears-load,pine-eastern-white,level,1-1/2 in,8 in,8 in,8' 5-1/4",2',,bare,bare,failing,porch-floor
                 s-plinth-3,plinth,plinth of post 3,bears-load,pine-eastern-white,level,1-1/2 in,8 in,8 in,14' 10-3/4",2',,bare,bare,failing,porch-floor
@@ -92,10 +94,10 @@ final class SouthSide implements SideNotes {
                 s-base-2,top,-3,3.5,10,0,0.3,0.5
                 s-base-3,front,-4,3.5,11,0.25,0.4,2
                 s-base-3,top,-4,3.5,11,0,0.3,0.75
-                s-floor-1,top,-6,5,18,1.6,0.2,0.875
-                s-floor-1,bottom,-4,5,12,1.6,0.2,0.25
-                s-floor-2,top,-6,6,21,1.6,0.2,1.0625
-                s-floor-2,bottom,-4,6,16,1.6,0.2,0.375
+                s-floor-1,top,-6,5,18,1.6,0.2,0.6875
+                s-floor-1,bottom,-4,5,12,1.6,0.2,0.1875
+                s-floor-2,top,-6,6,21,1.6,0.2,0.8125
+                s-floor-2,bottom,-4,6,16,1.6,0.2,0.25
                 s-stringer-1,left,0,0,7,0,0.7,0.75
                 s-stringer-1,right,0,0,5,0,0.7,0.5
                 s-tread-1,top,0,0,8,0,0.5,0.5
@@ -155,6 +157,8 @@ final class SouthSide implements SideNotes {
                 s-beam-3,top,12..96/12,1.5;4,4
                 s-beam-3,back,30;50;70;90,5.5,4
                 s-beam-3,bottom,15;40;65;90,2.75,4
+                s-skirt-1,front,6;54;102,3.5,3
+                s-skirt-2,front,6;54;102,3.5,3
                 s-soffit,bottom,60;150;210;240;270,4,3
                 s-fascia,front,12;80;150;220;276,2.5,3
                 s-sill-1,top,2;12;21;32;41,2,3
@@ -199,6 +203,8 @@ final class SouthSide implements SideNotes {
                 s-beam-3,back,60,5.5,25
                 s-beam-3,front,20;60,3,15
                 s-fascia,front,40;200,2.5,12
+                s-skirt-1,front,50,3.5,13
+                s-skirt-2,front,50,3.5,13
                 s-sill-1,top,21,2,13
                 """;
     }
@@ -234,8 +240,8 @@ final class SouthSide implements SideNotes {
                 gutter-full,no,,12',10',porch gutter clear
                 gutter-overflows,no,,12',10',watched in rain
                 gutter-joint-drips,no,,12',10',
-                dirt-band,no,,6',1' 9",
-                splash-seen,no,,6',1' 9",
+                dirt-band,no,s-skirt-1,6',1' 6",
+                splash-seen,no,s-skirt-1,6',1' 6",
                 soil-touches-wood,no,s-stringer-1,9',2 in,stone pads beneath both stringers
                 mud-tubes,no,,12',1',looked behind the lattice
                 round-holes,no,s-soffit,12',9' 7",
