@@ -8,7 +8,7 @@ import sillwright.walk.Side;
 
 import static sillwright.desk.demo.Written.*;
 
-/// A level 4 in half-round gutter with one small downspout beneath 40 ft of roof: clean, and it overflows all the same.
+/// A 4 in half-round gutter with little fall and one small downspout beneath 40 ft of roof: clean, and it overflows all the same.
 final class FasciaUnderGutter implements SideNotes {
     @Override
     public Side side() {
