@@ -61,7 +61,7 @@ public final class Wood {
     private static Condition.Corrected corrected(MoistureReading reading) {
         double shown = reading.reading().own();
         double moisture = reading.wood().map(temp -> Moisture.fromMeter(shown, temp.own())).orElse(shown);
-        return new Condition.Corrected(reading.spot().alongMm(), shown, moisture, Moisture.withinMeter(shown));
+        return new Condition.Corrected(reading.spot().alongMm(), shown, moisture, Moisture.withinMeter(moisture));
     }
 
     private static List<Damage> damages(Member member, List<FaceStudy> studies) {
