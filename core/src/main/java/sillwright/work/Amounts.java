@@ -97,14 +97,14 @@ final class Amounts {
         };
     }
 
-    /// Screws, in pairs: own choice of spacing, and no design for load.
+    /// Screws, in pairs: own choice of spacing, and no design for load, so that a whole loaded member has none.
     static int screws(Job job, Treatment treatment) {
         return switch (treatment) {
             case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _ -> 0;
             case Treatment.Dutchman(var length, _, _) -> pairs(length, 200);
             case Treatment.BuildUp _, Treatment.ButtSplice _ -> 4;
             case Treatment.ScarfSplice(_, _, var scarfMm) -> pairs(scarfMm, 150);
-            case Treatment.Replace _ -> pairs(job.member().lengthMm(), 400);
+            case Treatment.Replace _ -> job.bearsLoad() ? 0 : pairs(job.member().lengthMm(), 400);
         };
     }
 

@@ -14,9 +14,9 @@ final class Limits {
     static final double DRY_ENOUGH = 0.15;
 
     static final double FILL_SHARE = 1.0 / 3;
-    static final double FILL_MM = 38;
-    static final double FILL_SEEN_ML = 350;
-    static final double FILL_HIDDEN_ML = 700;
+    static final double FILL_MM = 38.1;
+    static final double FILL_SEEN_ML = 355;
+    static final double FILL_HIDDEN_ML = 710;
     static final double FILL_AREA = 0.90;
     static final double FILL_MODULUS = 0.85;
     /// Deeper than this, consolidated wood is built up to its face again, mm.

@@ -1,8 +1,10 @@
 package sillwright.work;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 import sillwright.measure.Basis;
@@ -36,12 +38,14 @@ final class Making {
 
     private static List<String> reasons(Job job, Option taken, List<Option> options, List<Job> also) {
         List<String> reasons = new ArrayList<>();
-        String lost = taken.lostMl() > 0 ? "it takes " + Words.volume(taken.lostMl(), job.units()) + " of original wood" : "it takes no original wood";
-        reasons.add(Words.sentence(taken.treatment().words() + ": of all that would hold, " + lost + ", the least."));
+        reasons.add(taken.lostMl() > 0 ? Words.sentence(taken.treatment().words()) + " takes " + share(job, taken) + " of the piece; nothing that keeps more of it would hold."
+                : Words.sentence(taken.treatment().words()) + " takes no original wood, and it will hold.");
+        Map<String, List<String>> refused = new LinkedHashMap<>();
         for (Option option : options) {
             if (option == taken) break;
-            if (!option.holds()) reasons.add("Not " + option.treatment().words() + ": " + option.refusals().getFirst().words() + ".");
+            if (!option.holds()) refused.computeIfAbsent(option.refusals().getFirst().words(), _ -> new ArrayList<>()).add(option.treatment().words());
         }
+        refused.forEach((words, treatments) -> reasons.add("Not " + String.join(", nor ", treatments) + ": " + words + "."));
         if (!job.water().isEmpty())
             reasons.add("Wait until the water is stopped: " + Words.list(job.water().stream().limit(3).map(source -> source.words() + " ("
                     + Words.percent(source.probability()) + ")").toList()) + ".");
@@ -59,13 +63,16 @@ final class Making {
             if (option == taken) continue;
             String against = option.holds()
                     ? option.lostMl() > taken.lostMl()
-                            ? "takes " + Words.volume(option.lostMl(), job.units()) + " of original wood, where " + Words.volume(taken.lostMl(), job.units()) + " will do"
+                            ? "takes " + share(job, option) + " of the piece, where " + (taken.lostMl() > 0 ? share(job, taken) : "none") + " will do"
                             : "more work, and no more wood kept"
-                    : String.join("; ", option.refusals().stream().map(Refusal::words).toList());
+                    : String.join("; ", option.refusals().stream().map(Refusal::words).limit(2).toList());
             others.add(new Repair.Alternative(option.treatment(), option.lostMl(), against));
         }
         return others;
     }
+
+    /// Original wood lost, as a share of the piece.
+    private static String share(Job job, Option option) { return Words.percent(option.lostMl() * 1000 / (job.member().sectionMm2() * job.member().lengthMm())); }
 
     private static List<String> cautions(Job job, Treatment treatment, int yearBuilt) {
         List<String> cautions = new ArrayList<>();
@@ -80,7 +87,7 @@ final class Making {
             cautions.add("It bears load: know what comes down on it, prop that on a spread footing a little at a time, and ask a licensed engineer where in doubt.");
         if (!(treatment instanceof Treatment.Watch) && Lead.mayBe(yearBuilt, member))
             cautions.add("Take the old paint for leaded: scrape damp, sheet the ground, no open flame, no dry sanding; the lead rule may bind the work.");
-        if (!(treatment instanceof Treatment.Watch || treatment instanceof Treatment.Recoat))
+        if (treatment instanceof Treatment.Consolidate || Amounts.gluedMm2(job, treatment) > 0)
             cautions.add("Two-part resins and preservatives: gloves, eyes covered, moving air; read the maker's sheet.");
         if (member.above().own() + job.damage().toMm() > Limits.OVERHEAD_MM)
             cautions.add("Work at height: ladder one out for four up, standing off the gutter; a scaffold for more than a short job.");

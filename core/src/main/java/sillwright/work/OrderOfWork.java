@@ -82,9 +82,7 @@ final class OrderOfWork {
         int days = 0;
         List<Repair> wet = new ArrayList<>();
         for (Repair repair : repairs) {
-            Job job = jobs.get(repair.damage().id());
-            double moisture = job.moisture().orElse(repair.waterFirst().isEmpty() ? Limits.DRY_ENOUGH : DryingTime.NOT_METERED);
-            int its = DryingTime.days(Math.min(job.member().widthMm(), job.member().depthMm()), moisture);
+            int its = DryingTime.days(jobs.get(repair.damage().id()), repair.treatment());
             if (its > 0) wet.add(repair);
             days = Math.max(days, its);
         }

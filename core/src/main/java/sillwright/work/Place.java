@@ -37,9 +37,10 @@ public final class Place {
         return member.title() + ", " + at(member, (damage.fromMm() + damage.toMm()) / 2, units);
     }
 
-    /// `6 in up` on an upright, else `2 ft from the left end`.
+    /// `6 in up` on an upright, else `2 ft from the left end`: to the half inch or the centimetre, as one points.
     public static String at(Member member, double alongMm, Units units) {
-        String length = Words.length(alongMm, units);
+        double step = units == Units.US ? 12.7 : 10;
+        String length = Words.length(Math.round(alongMm / step) * step, units);
         return member.run() == Member.Run.UPRIGHT ? length + " up" : length + " from the " + start(member);
     }
 }

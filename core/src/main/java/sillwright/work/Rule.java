@@ -10,7 +10,7 @@ enum Rule {
     FILL_TOO_DEEP(Basis.read("National Park Service, Preservation Brief 47", "large or deep defects: a dutchman rather than a patch"),
             Basis.own("a filled place goes at most a third of the way through, and 1-1/2 in (38 mm)")),
     FILL_TOO_LARGE(Basis.read("National Park Service, Preservation Brief 47", "large or deep defects: a dutchman rather than a patch"),
-            Basis.own("a filled place holds at most 12 fl oz (350 mL) where it is seen, twice that where it is not")),
+            Basis.own("a filled place holds at most 12 fl oz (355 mL) where it is seen, twice that where it is not")),
     FILL_IS_NO_MEMBER(Basis.practice("a cured filler is not a structural member without an engineer's design"),
             Basis.own("a loaded member may be filled while it keeps 90 % of its area and 85 % of its bending modulus")),
     FILL_IN_TENSION(Basis.read("US General Services Administration, procedure 0630001R", "epoxy is a poor choice in tension")),

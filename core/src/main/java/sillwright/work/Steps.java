@@ -48,7 +48,8 @@ final class Steps {
 
     private void before() {
         boolean cut = !(treatment instanceof Treatment.Watch || treatment instanceof Treatment.Recoat);
-        if (cut && job.bearsLoad()) say("Prop the load on both sides of the work, on a spread footing, before anything is cut.");
+        if (cut && job.bearsLoad() && job.urgent()) say("Prop the load on both sides of the work, on a spread footing, and have a licensed engineer look before anything is cut.");
+        else if (cut && job.bearsLoad()) say("Prop the load on both sides of the work, on a spread footing, before anything is cut.");
         if (!job.water().isEmpty())
             say("Stop the water first: " + Words.list(job.water().stream().limit(3).map(RankedSource::words).toList()) + ".");
         say("Meter beside the damage and go on at " + Words.percent(Limits.DRY_ENOUGH) + " or less"
@@ -69,13 +70,13 @@ final class Steps {
     }
 
     private void consolidate(double consolidantMl, double fillMl) {
-        say("Scrape the paint off " + where() + " to " + about(2, 50) + " past the soft edge.");
+        say("Scrape the paint off to " + about(2, 50) + " past the soft edge: " + where() + ".");
         say("Dig out what crumbles; leave what holds together.");
         say("Drill slanting " + about(0.125, 3) + " holes every " + about(1, 25) + ", to " + length(job.damage().deepestMm()) + " deep and not through.");
         say("Feed in consolidant until it takes no more, about " + Words.volume(consolidantMl, units) + "; wipe it off sound wood and let it cure.");
         if (fillMl > 0) {
             int lifts = Mix.lifts(job.damage().deepestMm(), LIFT_MM);
-            say("Fill with about " + Words.volume(fillMl, units) + (lifts > 1 ? ", in " + lifts + " lifts of " + about(0.5, 12) + " at most" : "") + ", a little proud; let each lift cure.");
+            say("Fill with about " + Words.volume(fillMl, units) + (lifts > 1 ? ", in " + lifts + " lifts of " + about(0.5, 12) + " at most" : "") + ", a little proud; let it cure" + (lifts > 1 ? " between" : "") + ".");
             say("Rasp and sand to the old line, with a fall that sheds water.");
         }
         paint();
@@ -133,7 +134,7 @@ final class Steps {
         say("Make it again from dry " + job.member().species() + ", " + section() + " × " + length(job.member().lengthMm()) + pluses());
         say("Prime the back once and every end twice before it goes up.");
         if (Amounts.standsOnBreak(job, treatment)) capillary();
-        say("Fix with " + screws() + ", heads plugged; lap flashings over it, not under.");
+        say((job.bearsLoad() ? "Fix it as it was, or as the engineer sizes it" : "Fix with " + screws() + ", heads plugged") + "; lap flashings over it, not under.");
         paint();
     }
 
@@ -173,5 +174,5 @@ final class Steps {
 
     private String adhesive() { return Words.volume(Amounts.gluedMm2(job, treatment) * Amounts.JOINT_MM / 1000, units); }
 
-    private String screws() { return Words.count(Amounts.screws(job, treatment), "stainless screw"); }
+    private String screws() { return Words.count(Amounts.screws(job, treatment), "stainless screw") + " " + Screws.words(job, treatment); }
 }

@@ -18,6 +18,8 @@ import sillwright.work.WorkFindings.OrderLine.Measure;
 final class TakeOff {
     static final Basis BASIS = Basis.own("waste on top of the net need: 10 % of liquids and sheet, 15 % of filler, 25 % of adhesive, 5 % of screws");
 
+    private static final double THICKEST_BOARD_MM = 76.2;
+
     private TakeOff() {}
 
     /// Bought for each that is used.
@@ -71,7 +73,7 @@ final class TakeOff {
                 repairs.add(piece.repair());
             }
         List<String> lengths = plan.bars().stream().map(WorkFindings.Bar::stockMm).sorted().map(mm -> Words.length(mm, units)).toList();
-        return new OrderLine("board of " + plan.species() + ", " + CutList.section(plan.widthMm(), plan.depthMm(), units) + ": " + Words.list(counted(lengths)),
+        return new OrderLine((plan.depthMm() > THICKEST_BOARD_MM ? "timber of " : "board of ") + plan.species() + ", " + CutList.section(plan.widthMm(), plan.depthMm(), units) + ": " + Words.list(counted(lengths)),
                 Measure.LENGTH, need, plan.stockMm(), plan.bars().size(), List.copyOf(repairs));
     }
 

@@ -79,14 +79,14 @@ final class Weighing {
 
     private void consolidate() {
         List<Refusal> refusals = new ArrayList<>();
+        if (job.bearsLoad() && (job.section().areaKept() < Limits.FILL_AREA || job.modulusKept() < Limits.FILL_MODULUS))
+            refusals.add(new Refusal(Rule.FILL_IS_NO_MEMBER, "it bears load and keeps " + kept() + "; filler is no structural member"));
         double most = Math.min(Limits.FILL_MM, Limits.FILL_SHARE * job.throughMm());
         if (job.damage().deepestMm() > most)
             refusals.add(new Refusal(Rule.FILL_TOO_DEEP, "soft to " + deep() + ", where a fill goes to " + Words.length(most, units)));
         double largest = job.seen() ? Limits.FILL_SEEN_ML : Limits.FILL_HIDDEN_ML, soft = job.damage().volumeMl().median();
         if (soft > largest)
             refusals.add(new Refusal(Rule.FILL_TOO_LARGE, Words.volume(soft, units) + " is soft, where a fill holds " + Words.volume(largest, units)));
-        if (job.bearsLoad() && (job.section().areaKept() < Limits.FILL_AREA || job.modulusKept() < Limits.FILL_MODULUS))
-            refusals.add(new Refusal(Rule.FILL_IS_NO_MEMBER, "it bears load and keeps " + kept() + "; filler is no structural member"));
         if (job.inTension())
             refusals.add(new Refusal(Rule.FILL_IN_TENSION, "the soft place is on the stretched underside, where filler is a poor choice"));
         notKnown(refusals);
@@ -97,14 +97,14 @@ final class Weighing {
     private void dutchman() {
         Patch patch = Patch.of(job);
         List<Refusal> refusals = new ArrayList<>();
+        if (job.bearsLoad() && (job.section().areaKept() < Limits.PATCH_KEPT || job.modulusKept() < Limits.PATCH_KEPT))
+            refusals.add(new Refusal(Rule.PATCH_IS_NO_MEMBER, "it bears load and keeps " + kept()));
         if (patch.depthMm() > Limits.PATCH_SHARE * job.throughMm() + 1e-9)
             refusals.add(new Refusal(Rule.PATCH_TOO_DEEP, "it would go " + Words.length(patch.depthMm(), units) + " into " + Words.length(job.throughMm(), units)
                     + ", more than half way through"));
         if (patch.lengthMm() > Limits.PATCH_LENGTH * job.member().lengthMm())
             refusals.add(new Refusal(Rule.PATCH_TOO_LONG, "it would be " + Words.length(patch.lengthMm(), units) + " long in a piece of "
                     + Words.length(job.member().lengthMm(), units)));
-        if (job.bearsLoad() && (job.section().areaKept() < Limits.PATCH_KEPT || job.modulusKept() < Limits.PATCH_KEPT))
-            refusals.add(new Refusal(Rule.PATCH_IS_NO_MEMBER, "it bears load and keeps " + kept()));
         if (job.facesLost() > 2)
             refusals.add(new Refusal(Rule.PATCH_HAS_NO_SHOULDERS, "soft on " + job.facesLost() + " faces: no sound wood around it to let a patch into"));
         notKnown(refusals);

@@ -20,6 +20,7 @@ final class PatternPrices {
     private final double[][] inverse;
     private final double[] times;
     private final double unit;
+    private final double[] fair;
     private double bound;
 
     PatternPrices(Demand demand) {
@@ -30,6 +31,7 @@ final class PatternPrices {
         this.cost = new double[sorts];
         this.inverse = new double[sorts][sorts];
         this.times = new double[sorts];
+        this.fair = new double[sorts];
         for (int i = 0; i < sorts; i++) {
             int[] only = new int[sorts];
             int stock = demand.carries(demand.size()[i]);
@@ -44,6 +46,9 @@ final class PatternPrices {
 
     /// No layout uses less stock than this, thousandths of a millimetre.
     double bound() { return bound * unit; }
+
+    /// The prices of the bound: no filling of any bar is worth more than the bar.
+    double[] fair() { return fair.clone(); }
 
     /// The patterns in use; one that only takes up what is left over has no pieces.
     List<int[]> patterns() { return basis; }
@@ -76,7 +81,10 @@ final class PatternPrices {
             }
             double worth = 0;
             for (int i = 0; i < sorts; i++) worth += Math.max(0, prices[i]) * wanted[i];
-            bound = Math.max(bound, worth / over);
+            if (worth / over > bound) {
+                bound = worth / over;
+                for (int i = 0; i < sorts; i++) fair[i] = Math.max(0, prices[i]) * unit / over;
+            }
             if (best == null || !enter(best, -1, demand.cost()[stock] / unit)) return;
         }
     }

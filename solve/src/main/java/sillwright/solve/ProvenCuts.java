@@ -13,9 +13,6 @@ import sillwright.work.FirstFit;
 /// every machine: nothing here looks at a clock.
 public final class ProvenCuts implements CutSolver {
     private static final int DIVES = 12;
-    private static final int SEARCHES = 16;
-    /// Costs are counted in a step that every stock length is a multiple of; the search takes no more steps than this.
-    private static final long MOST_STEPS = 1_000_000;
 
     @Override
     public Layout lay(List<Double> lengthsMm, List<Double> stockMm, double kerfMm) {
@@ -33,26 +30,16 @@ public final class ProvenCuts implements CutSolver {
             best = dive.best();
         }
         if (used > bound) {
-            WholeBars whole = new WholeBars(demand);
-            long unit = unit(demand.cost());
-            int searches = whole.complete() && used / unit < MOST_STEPS ? SEARCHES : 0;
-            for (long goal = bound; goal < used && searches > 0; goal = FirstFit.reachable(demand.cost(), goal + 1), searches--) {
-                WholeBars.Found found = whole.at(goal, unit);
+            WholeBars whole = new WholeBars(demand, prices.fair());
+            for (long goal = bound; goal < used; goal = FirstFit.reachable(demand.cost(), goal + 1)) {
+                WholeBars.Found found = whole.within(goal);
                 if (found instanceof WholeBars.Found.Layout(var patterns)) {
                     best = patterns;
                     used = goal;
-                } else if (found instanceof WholeBars.Found.None && goal == bound)
-                    bound = FirstFit.reachable(demand.cost(), goal + 1);
+                } else if (found instanceof WholeBars.Found.None) bound = FirstFit.reachable(demand.cost(), goal + 1);
+                else break;
             }
         }
         return new Layout(best == null ? plain.bars() : demand.cuts(best), bound / 1000.0);
     }
-
-    private static long unit(long[] cost) {
-        long unit = 0;
-        for (long one : cost) unit = gcd(unit, one);
-        return unit;
-    }
-
-    private static long gcd(long a, long b) { return b == 0 ? a : gcd(b, a % b); }
 }

@@ -1,31 +1,29 @@
 package sillwright.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-import org.chocosolver.solver.Model;
-import org.chocosolver.solver.Solver;
-import org.chocosolver.solver.search.strategy.Search;
-import org.chocosolver.solver.variables.IntVar;
-
-/// How often each pattern is sawn, in whole numbers, for a given cost: by constraint programming over every way a bar can
-/// be filled.
+/// Whole bars within a given cost, or the proof that there are none.
+///
+/// Bar after bar is filled, each with the longest piece still left in it. Prices that no filling of any bar beats tell what
+/// the rest must cost at least, so a bar may waste no more than the given cost leaves over; what was left once without an
+/// answer is not tried again with less.
+/// Source: branch and bound by reduced costs over bin completions, a standard of packing texts (from memory).
 final class WholeBars {
-    private static final int MOST_PATTERNS = 3000;
-    private static final long MOST_NODES = 60_000;
+    /// A search that takes more steps than this stops, so that no list can hang the program.
+    private static final long MOST_STEPS = 6_000_000;
+    private static final int MOST_KEPT = 400_000;
+    private static final double SLACK = 1e-3;
 
     private final Demand demand;
-    private final List<int[]> patterns = new ArrayList<>();
-    private boolean all = true;
-
-    WholeBars(Demand demand) {
-        this.demand = demand;
-        for (int s = 0; s < demand.room().length && all; s++) fill(new int[demand.sorts()], 0, demand.room()[s], s);
-    }
-
-    /// Whether every full bar is among the patterns. Only then is a search worth starting: that it ends without an answer
-    /// proves there is none.
-    boolean complete() { return all; }
+    private final double[] price;
+    private final Map<Left, Long> failed = new HashMap<>();
+    private final List<int[]> bars = new ArrayList<>();
+    private long steps;
 
     /// What a search came to: a layout, the proof that there is none, or neither.
     sealed interface Found {
@@ -34,62 +32,87 @@ final class WholeBars {
         record Stalled() implements Found {}
     }
 
-    private void fill(int[] count, int sort, long room, int stock) {
-        if (patterns.size() >= MOST_PATTERNS) { all = false; return; }
-        if (sort == demand.sorts()) {
-            for (int i = 0; i < count.length; i++) if (count[i] < demand.wanted()[i] && demand.size()[i] <= room) return;
-            if (demand.carries(demand.filled(count)) == stock) patterns.add(count.clone());
+    private record Left(int[] count) {
+        @Override
+        public boolean equals(Object other) { return other instanceof Left(var counts) && Arrays.equals(count, counts); }
+
+        @Override
+        public int hashCode() { return Arrays.hashCode(count); }
+    }
+
+    /// One way to fill a bar, and what it costs above the prices of its pieces.
+    private record Filling(int[] count, long cost, double over) {}
+
+    /// @param price of each sort, such that no filling of any bar is worth more than the bar
+    WholeBars(Demand demand, double[] price) {
+        this.demand = demand;
+        this.price = price;
+    }
+
+    /// Looks for a layout that costs no more than this.
+    Found within(long cost) {
+        bars.clear();
+        steps = 0;
+        if (search(demand.wanted().clone(), cost)) return new Found.Layout(List.copyOf(bars));
+        return steps > MOST_STEPS ? new Found.Stalled() : new Found.None();
+    }
+
+    private boolean search(int[] left, long budget) {
+        double need = 0;
+        int first = -1;
+        for (int i = left.length - 1; i >= 0; i--) {
+            if (left[i] > 0) first = i;
+            need += price[i] * left[i];
+        }
+        if (first < 0) return true;
+        if (need > budget + SLACK || failed.getOrDefault(new Left(left), -1L) >= budget) return false;
+        List<Filling> fillings = new ArrayList<>();
+        for (int s = 0; s < demand.room().length; s++)
+            if (demand.cost()[s] <= budget && demand.size()[first] <= demand.room()[s]) {
+                int[] count = new int[left.length];
+                count[first] = 1;
+                fill(left, count, first, demand.room()[s] - demand.size()[first], demand.cost()[s] - price[first], budget - need + SLACK, s, fillings);
+            }
+        fillings.sort(Comparator.comparingDouble(Filling::over));
+        for (Filling filling : fillings) {
+            int[] rest = left.clone();
+            for (int i = 0; i < rest.length; i++) rest[i] -= filling.count[i];
+            bars.add(filling.count);
+            if (search(rest, budget - filling.cost)) return true;
+            bars.removeLast();
+            if (steps > MOST_STEPS) return false;
+        }
+        if (failed.size() < MOST_KEPT) failed.merge(new Left(left), budget, Math::max);
+        return false;
+    }
+
+    /// Every filling that leaves no room for a piece still there, from sort `from` on.
+    ///
+    /// @param over  what the bar costs above the prices of what is in it so far
+    /// @param allow the most it may cost above them when full
+    private void fill(int[] left, int[] count, int from, long room, double over, double allow, int stock, List<Filling> fillings) {
+        if (++steps > MOST_STEPS) return;
+        int sort = from;
+        while (sort < left.length && (left[sort] == count[sort] || demand.size()[sort] > room)) sort++;
+        if (sort == left.length) {
+            for (int i = 0; i < left.length; i++) if (count[i] < left[i] && demand.size()[i] <= room) return;
+            if (over <= allow && demand.carries(demand.filled(count)) == stock) fillings.add(new Filling(count.clone(), demand.cost()[stock], over));
             return;
         }
-        for (int k = (int) Math.min(demand.wanted()[sort], room / demand.size()[sort]); k >= 0; k--) {
-            count[sort] = k;
-            fill(count, sort + 1, room - k * demand.size()[sort], stock);
+        if (over - most(left, count, sort, room) > allow) return;
+        int before = count[sort], fits = (int) Math.min(left[sort] - before, room / demand.size()[sort]);
+        for (int k = fits; k >= 0; k--) {
+            count[sort] = before + k;
+            fill(left, count, sort + 1, room - k * demand.size()[sort], over - k * price[sort], allow, stock, fillings);
         }
-        count[sort] = 0;
+        count[sort] = before;
     }
 
-    /// Looks for a layout of exactly this cost.
-    ///
-    /// @param unit a length that every stock length is a multiple of
-    Found at(long cost, long unit) {
-        Model model = new Model();
-        IntVar[] times = new IntVar[patterns.size()];
-        int[] price = new int[times.length];
-        for (int p = 0; p < times.length; p++) {
-            price[p] = (int) (demand.cost()[demand.carries(demand.filled(patterns.get(p)))] / unit);
-            int most = (int) (cost / unit / price[p]), useful = 0;
-            for (int i = 0; i < demand.sorts(); i++)
-                if (patterns.get(p)[i] > 0) useful = Math.max(useful, (demand.wanted()[i] + patterns.get(p)[i] - 1) / patterns.get(p)[i]);
-            times[p] = model.intVar(0, Math.min(most, useful));
-        }
-        model.scalar(times, price, "=", (int) (cost / unit)).post();
-        for (int i = 0; i < demand.sorts(); i++) {
-            List<IntVar> with = new ArrayList<>();
-            List<Integer> count = new ArrayList<>();
-            for (int p = 0; p < times.length; p++)
-                if (patterns.get(p)[i] > 0) { with.add(times[p]); count.add(patterns.get(p)[i]); }
-            model.scalar(with.toArray(IntVar[]::new), count.stream().mapToInt(c -> c).toArray(), ">=", demand.wanted()[i]).post();
-        }
-        Solver solver = model.getSolver();
-        solver.setSearch(Search.inputOrderUBSearch(fullestFirst(times)));
-        solver.limitNode(MOST_NODES);
-        if (solver.solve()) return new Found.Layout(chosen(times));
-        return solver.isStopCriterionMet() ? new Found.Stalled() : new Found.None();
-    }
-
-    private IntVar[] fullestFirst(IntVar[] times) {
-        return java.util.stream.IntStream.range(0, times.length).boxed()
-                .sorted((a, b) -> Long.compare(waste(a), waste(b))).map(p -> times[p]).toArray(IntVar[]::new);
-    }
-
-    private long waste(int pattern) {
-        long filled = demand.filled(patterns.get(pattern));
-        return demand.room()[demand.carries(filled)] - filled;
-    }
-
-    private List<int[]> chosen(IntVar[] times) {
-        List<int[]> chosen = new ArrayList<>();
-        for (int p = 0; p < times.length; p++) for (int t = 0; t < times[p].getValue(); t++) chosen.add(patterns.get(p));
-        return chosen;
+    /// No more than this is the worth of what can still go in: the room at the best price for its length.
+    private double most(int[] left, int[] count, int from, long room) {
+        double best = 0;
+        for (int i = from; i < left.length; i++)
+            if (left[i] > count[i] && demand.size()[i] <= room) best = Math.max(best, price[i] / demand.size()[i]);
+        return best * room;
     }
 }

@@ -20,4 +20,24 @@ final class Layouts {
         }
         assertTrue(layout.boundMm() <= layout.usedMm() + 1e-6, () -> "bound " + layout.boundMm() + " over " + layout.usedMm());
     }
+
+    /// The least stock, by trying every way to part the pieces among bars.
+    static double best(List<Double> pieces, List<Double> stock, double kerfMm) { return best(pieces, stock, kerfMm, 0, new double[pieces.size()]); }
+
+    private static double best(List<Double> pieces, List<Double> stock, double kerf, int at, double[] filled) {
+        if (at == pieces.size()) {
+            double used = 0;
+            for (double bar : filled) if (bar > 0) used += stock.stream().filter(length -> length >= bar - kerf - 1e-6).min(Double::compare).orElse(Double.POSITIVE_INFINITY);
+            return used;
+        }
+        double best = Double.POSITIVE_INFINITY;
+        for (int bar = 0; bar < filled.length; bar++) {
+            boolean opened = filled[bar] > 0;
+            filled[bar] += pieces.get(at) + kerf;
+            if (filled[bar] - kerf <= Collections.max(stock) + 1e-6) best = Math.min(best, best(pieces, stock, kerf, at + 1, filled));
+            filled[bar] -= pieces.get(at) + kerf;
+            if (!opened) break;
+        }
+        return best;
+    }
 }
