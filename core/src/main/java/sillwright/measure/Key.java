@@ -90,12 +90,13 @@ public record Key(String name, String says, Takes takes, boolean needed, Optiona
     private static String unitsOf(Kind kind) {
         if (kind == Kind.NUMBER) return "a bare number";
         if (kind == Kind.RATIO) return "a ratio such as 1:1 or 1:10";
+        if (kind == Kind.PITCH) return "a pitch such as 5/12";
         return String.join(", ", kind.accepted());
     }
 
     private static String range(Kind kind, double least, double most, Units units) {
         boolean low = least > -Double.MAX_VALUE, high = most < Double.MAX_VALUE;
-        Unit unit = kind.in(units);
+        Unit unit = kind == Kind.FRACTION ? Unit.PERCENT : kind.in(units);
         String from = low ? Words.significant(unit.fromOwn(least), 4) : "", to = high ? Words.significant(unit.fromOwn(most), 4) : "";
         String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
         if (low && high) return " (" + from + " to " + to + symbol + ")";

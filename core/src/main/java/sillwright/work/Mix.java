@@ -1,5 +1,7 @@
 package sillwright.work;
 
+import sillwright.measure.Unit;
+
 /// A two-part mix: how much of each part, how long it can be worked, and in how many batches.
 public final class Mix {
     /// Mass of a mixed epoxy over its volume, g/mL: 2 to 1 by volume of parts of 1.16 and 0.98 g/mL. This program's own choice of a usual pair.
@@ -7,7 +9,7 @@ public final class Mix {
     /// The mass that a pot life is usually stated for, g. Source: a builders' forum of 1999 (read, low authority).
     public static final double USUAL_POT_G = 500;
     /// How thick one lift may be where the maker does not say, mm: 1 in, the thicker of the usual ½ to 1 in (from memory, varies by product).
-    public static final double USUAL_LIFT_MM = 25.4;
+    public static final double USUAL_LIFT_MM = Unit.INCH.toOwn(1);
 
     private Mix() {}
 

@@ -15,8 +15,8 @@ public final class Soak {
 
     /// Consolidant for a soft face, mL, with its range.
     ///
-    /// The middle: the voids of sound oven-dry wood of the species, times the share that is reached. The low: half that share, in wood at 15 %, the
-    /// driest that is usual on site. The high: half as much again of the share (never more than all), in wood that has lost three tenths of its mass.
+    /// The middle: the voids of sound oven-dry wood of the species, times the share that is reached. The low: half that share, in wood at 15 %, about
+    /// the wettest that should be treated. The high: half as much again of the share (never more than all), in wood that has lost three tenths of its mass.
     /// The bounds are this program's own choice.
     ///
     /// @param areaMm2 of soft skin
