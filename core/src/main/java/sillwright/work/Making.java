@@ -26,14 +26,24 @@ final class Making {
         List<Option> options = settled.weighed().options();
         Option taken = settled.weighed().taken();
         Treatment treatment = taken.treatment();
-        boolean urgent = job.urgent() || settled.also().stream().anyMatch(Job::urgent);
+        Job gravest = job.urgent() ? job : settled.also().stream().filter(Job::urgent).findFirst().orElse(job);
         Set<Basis> basis = new LinkedHashSet<>(job.condition().basis());
         for (Option option : options) for (Refusal refusal : option.refusals()) basis.addAll(refusal.rule().basis());
         basis.addAll(Rule.LOSES_MORE_WOOD.basis());
-        if (!(treatment instanceof Treatment.Watch)) basis.add(Amounts.BASIS);
-        return new Repair(id, job.damage(), treatment, reasons(job, taken, options, settled.also()), others(job, taken, options), urgent,
+        basis.addAll(basis(job, treatment));
+        return new Repair(id, job.damage(), treatment, reasons(job, taken, options, settled.also()), others(job, taken, options), gravest.urgent(),
                 job.water().stream().map(RankedSource::id).toList(), Steps.of(job, treatment), Amounts.pieces(id, job, treatment),
-                Amounts.of(job, treatment), cautions(job, treatment, yearBuilt), List.copyOf(basis));
+                Amounts.of(job, treatment), cautions(job, gravest, treatment, yearBuilt), List.copyOf(basis));
+    }
+
+    private static List<Basis> basis(Job job, Treatment treatment) {
+        List<Basis> basis = new ArrayList<>();
+        if (job.tooWet()) basis.add(Basis.practice("wood is filled, glued and painted at or below 15 to 18 %; the drier end is taken here"));
+        if (DryingTime.days(job, treatment) > 0) basis.add(DryingTime.BASIS);
+        if (treatment instanceof Treatment.Dutchman) basis.addAll(Patch.BASIS);
+        if (treatment instanceof Treatment.ScarfSplice) basis.addAll(Scarfing.BASIS);
+        if (!(treatment instanceof Treatment.Watch)) basis.addAll(List.of(Amounts.BASIS, TakeOff.BASIS));
+        return basis;
     }
 
     private static List<String> reasons(Job job, Option taken, List<Option> options, List<Job> also) {
@@ -74,14 +84,14 @@ final class Making {
     /// Original wood lost, as a share of the piece.
     private static String share(Job job, Option option) { return Words.percent(option.lostMl() * 1000 / (job.member().sectionMm2() * job.member().lengthMm())); }
 
-    private static List<String> cautions(Job job, Treatment treatment, int yearBuilt) {
+    private static List<String> cautions(Job job, Job gravest, Treatment treatment, int yearBuilt) {
         List<String> cautions = new ArrayList<>();
         Member member = job.member();
         boolean cuts = !(treatment instanceof Treatment.Watch || treatment instanceof Treatment.Recoat || treatment instanceof Treatment.Consolidate);
-        if (job.urgent() && job.bearsLoad())
-            cautions.add("Stop here first: it bears load and " + (job.hollow() ? "is hollow" : "keeps " + Words.percent(job.section().areaKept()) + " of its section")
+        if (gravest.urgent() && job.bearsLoad())
+            cautions.add("Stop here first: it bears load and " + (gravest.hollow() ? "is hollow" : "keeps " + Words.percent(gravest.section().areaKept()) + " of its section")
                     + ". Keep people from under it, prop the load on a spread footing, and call a licensed engineer before anything is cut. These figures screen; they do not design.");
-        else if (job.urgent())
+        else if (gravest.urgent())
             cautions.add("It is hollow and over people's heads: keep them from under it, and tie it back or take it down.");
         else if (cuts && job.bearsLoad())
             cautions.add("It bears load: know what comes down on it, prop that on a spread footing a little at a time, and ask a licensed engineer where in doubt.");

@@ -1,5 +1,8 @@
 package sillwright.work;
 
+import java.util.List;
+
+import sillwright.measure.Basis;
 import sillwright.walk.Member;
 import sillwright.walk.MemberKind;
 import sillwright.wood.DepthMap;
@@ -13,6 +16,9 @@ import sillwright.wood.DepthMap;
 /// @param lengthMm along the grain
 /// @param widthMm  across it
 record Patch(double lengthMm, double widthMm, double depthMm) {
+    static final List<Basis> BASIS = List.of(Basis.read("US General Services Administration, procedure 0956003R", "a regular opening a little larger than the damage"),
+            Basis.memory("Sources vary", "half an inch to an inch into sound wood; at least 3/8 in thick; grain parallel"));
+
     private static final double SOFT_MM = 3;
 
     static Patch of(Job job) {

@@ -1,5 +1,8 @@
 package sillwright.work;
 
+import java.util.List;
+
+import sillwright.measure.Basis;
 import sillwright.walk.Member;
 
 /// The slope and length of a scarf for one member: across its lesser side, so that the joint is the shortest there is at
@@ -12,6 +15,9 @@ import sillwright.walk.Member;
 /// @param acrossMm the side it slopes across
 /// @param slope    along for one across
 record Scarfing(double acrossMm, int slope, double lengthMm) {
+    static final List<Basis> BASIS = List.of(Basis.read("Wood Handbook, FPL-GTR-190", "ch. 10: bonded area of ten times the section; 1:12 or flatter the strongest"),
+            Basis.practice("1:8 where nothing pulls on the joint"));
+
     static Scarfing of(Job job) {
         Member member = job.member();
         double across = Math.min(member.widthMm(), member.depthMm());
