@@ -64,7 +64,8 @@ final class OwnRound {
         switch (repair.treatment()) {
             case Treatment.Watch _, Treatment.Recoat _ -> {}
             case Treatment.Consolidate _ -> firstYear(repair, "press the fill's edges and look for a crack round it", "no crack, no give");
-            case Treatment.Dutchman _, Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.ScarfSplice _ ->
+            case Treatment.Dutchman _, Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.HalfLap _,
+                 Treatment.ScarfSplice _ ->
                     firstYear(repair, "look along the joint for a crack in the paint, and tap the new wood", "no crack, no hollow sound");
             case Treatment.Replace _ -> firstYear(repair, "look at its joints and ends for a crack in the paint", "no crack, ends painted");
         }
@@ -75,7 +76,8 @@ final class OwnRound {
         switch (repair.treatment()) {
             case Treatment.Watch _ -> add(member, damage.fromMm(), "probe " + Place.of(damage, units) + ", " + Choice.said(damage.worst()) + " face, at the same spots", last,
                     "no deeper than " + Words.length(damage.deepestMm(), units), repair.id(), Draft.REPAIR - 1);
-            case Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _, Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.ScarfSplice _ ->
+            case Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _, Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.HalfLap _,
+                 Treatment.ScarfSplice _ ->
                     add(member, damage.toMm(), "push an awl into the old wood beside the repair at " + Place.of(damage, units), last + " before the repair", "hard all round",
                             repair.id(), Draft.REPAIR - 1);
             case Treatment.Replace _ -> {}

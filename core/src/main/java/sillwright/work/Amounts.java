@@ -37,6 +37,7 @@ final class Amounts {
         need(needs, Material.PRIMER, (coated + endsMm2(job, treatment)) / PRIMER_MM2_PER_ML);
         need(needs, Material.PAINT, 2 * coated / PAINT_MM2_PER_ML);
         need(needs, Material.SCREW, screws(job, treatment));
+        need(needs, Material.BOLT, treatment instanceof Treatment.HalfLap ? HalfLapping.BOLTS : 0);
         if (standsOnBreak(job, treatment)) need(needs, Material.CAPILLARY_BREAK, job.member().sectionMm2());
         need(needs, Material.ABRASIVE, Math.ceil(coated / ABRASIVE_MM2));
         return needs;
@@ -53,6 +54,7 @@ final class Amounts {
             case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.Replace _ -> 0;
             case Treatment.Dutchman(var length, var width, var depth) -> length * width + 2 * depth * (length + width);
             case Treatment.BuildUp _, Treatment.ButtSplice _ -> section;
+            case Treatment.HalfLap(_, var lap) -> Math.max(job.member().widthMm(), job.member().depthMm()) * lap + section;
             case Treatment.ScarfSplice(_, var slope, _) -> Scarf.glueAreaMm2(job.member().widthMm(), job.member().depthMm(), slope);
         };
     }
@@ -67,6 +69,7 @@ final class Amounts {
             case Treatment.Dutchman(var patch, _, _) -> face * Math.min(length, patch + 2 * PAST_MM);
             case Treatment.BuildUp(var newMm) -> round * Math.min(length, newMm + PAST_MM);
             case Treatment.ButtSplice(var newMm) -> round * Math.min(length, newMm + PAST_MM);
+            case Treatment.HalfLap(var newMm, _) -> round * Math.min(length, newMm + PAST_MM);
             case Treatment.ScarfSplice(var newMm, _, _) -> round * Math.min(length, newMm + PAST_MM);
             case Treatment.Replace _ -> round * length;
         };
@@ -83,6 +86,7 @@ final class Amounts {
             case Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _ -> coatedMm2(job, treatment);
             case Treatment.BuildUp(var newMm) -> round * newMm;
             case Treatment.ButtSplice(var newMm) -> round * newMm;
+            case Treatment.HalfLap(var newMm, _) -> round * newMm;
             case Treatment.ScarfSplice(var newMm, _, _) -> round * newMm;
             case Treatment.Replace _ -> round * member.lengthMm();
         };
@@ -92,7 +96,7 @@ final class Amounts {
     private static double endsMm2(Job job, Treatment treatment) {
         return switch (treatment) {
             case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _ -> 0;
-            case Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.ScarfSplice _ -> 2 * job.member().sectionMm2();
+            case Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.HalfLap _, Treatment.ScarfSplice _ -> 2 * job.member().sectionMm2();
             case Treatment.Replace _ -> 4 * job.member().sectionMm2();
         };
     }
@@ -100,7 +104,7 @@ final class Amounts {
     /// Screws, in pairs: own choice of spacing, and no design for load, so that a whole loaded member has none.
     static int screws(Job job, Treatment treatment) {
         return switch (treatment) {
-            case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _ -> 0;
+            case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.HalfLap _ -> 0;
             case Treatment.Dutchman(var length, _, _) -> pairs(length, 200);
             case Treatment.BuildUp _, Treatment.ButtSplice _ -> 4;
             case Treatment.ScarfSplice(_, _, var scarfMm) -> pairs(scarfMm, 150);
@@ -116,7 +120,7 @@ final class Amounts {
         boolean foot = job.upright() && member.contact() != Member.Contact.NONE;
         return switch (treatment) {
             case Treatment.BuildUp _ -> true;
-            case Treatment.ButtSplice _, Treatment.ScarfSplice _ -> foot && CutLine.of(job.damage(), job.units()).fromStart();
+            case Treatment.ButtSplice _, Treatment.HalfLap _, Treatment.ScarfSplice _ -> foot && CutLine.of(job.damage(), job.units()).fromStart();
             case Treatment.Replace _ -> foot;
             case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _ -> false;
         };
@@ -132,6 +136,7 @@ final class Amounts {
             case Treatment.Dutchman(var length, var width, var depth) -> List.of(piece(repair, "dutchman", job, width, depth, length));
             case Treatment.BuildUp(var height) -> List.of(piece(repair, "base", job, w, d, Math.max(height - off, off)));
             case Treatment.ButtSplice(var newMm) -> List.of(piece(repair, "new " + end, job, w, d, Math.max(newMm - off, off)));
+            case Treatment.HalfLap(var newMm, _) -> List.of(piece(repair, "new " + end, job, w, d, Math.max(newMm - off, off)));
             case Treatment.ScarfSplice(var newMm, _, _) -> List.of(piece(repair, "new " + end, job, w, d, Math.max(newMm - off, off)));
             case Treatment.Replace _ -> List.of(piece(repair, "new " + sillwright.walk.Choice.said(member.kind()), job, w, d, Math.max(member.lengthMm() - off, off)));
         };

@@ -20,7 +20,7 @@ final class DryingTime {
         return switch (treatment) {
             case Treatment.Watch _, Treatment.Replace _ -> 0;
             case Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _ -> whole;
-            case Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.ScarfSplice _ -> (whole + 1) / 2;
+            case Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.HalfLap _, Treatment.ScarfSplice _ -> (whole + 1) / 2;
         };
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import sillwright.measure.Units;
 import sillwright.walk.Member;
+import sillwright.walk.MemberKind;
 import sillwright.walk.Species;
 import sillwright.water.WaterFindings.RankedSource;
 import sillwright.wood.Condition;
@@ -33,7 +34,15 @@ record Job(Damage damage, Condition condition, List<RankedSource> water, Units u
     /// The bending modulus kept about the axis it is bent about, or about the weaker where it stands upright.
     double modulusKept() { return bends() ? section().sxKept() : Math.min(section().sxKept(), section().syKept()); }
 
-    boolean bends() { return member().run() != Member.Run.UPRIGHT; }
+    boolean bends() { return member().run() != Member.Run.UPRIGHT && !liesOnMasonry(); }
+
+    /// Whether it is held up all along, so that its load only presses it.
+    boolean liesOnMasonry() {
+        return member().run() == Member.Run.LEVEL && (member().contact() == Member.Contact.MASONRY || member().contact() == Member.Contact.CONCRETE);
+    }
+
+    /// Whether two lengths of it may meet over what carries it.
+    boolean carriedBeneath() { return member().kind() == MemberKind.FLOORBOARD; }
 
     boolean bearsLoad() { return member().bearsLoad(); }
 

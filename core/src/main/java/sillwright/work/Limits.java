@@ -25,6 +25,8 @@ final class Limits {
     static final double PATCH_SHARE = 0.5;
     static final double PATCH_LENGTH = 0.5;
     static final double PATCH_KEPT = 0.75;
+    /// The same for a member that lies on masonry all along and is only pressed, fraction of area.
+    static final double PATCH_KEPT_PRESSED = 0.5;
     /// The thinnest dutchman, mm: 3/8 in.
     static final double PATCH_THIN_MM = 9.525;
 

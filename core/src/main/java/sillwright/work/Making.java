@@ -41,6 +41,7 @@ final class Making {
         if (job.tooWet()) basis.add(Basis.practice("wood is filled, glued and painted at or below 15 to 18 %; the drier end is taken here"));
         if (DryingTime.days(job, treatment) > 0) basis.add(DryingTime.BASIS);
         if (treatment instanceof Treatment.Dutchman) basis.addAll(Patch.BASIS);
+        if (treatment instanceof Treatment.HalfLap) basis.addAll(HalfLapping.BASIS);
         if (treatment instanceof Treatment.ScarfSplice) basis.addAll(Scarfing.BASIS);
         if (!(treatment instanceof Treatment.Watch)) basis.addAll(List.of(Amounts.BASIS, TakeOff.BASIS));
         return basis;

@@ -16,7 +16,7 @@ final class Screws {
     static String words(Job job, Treatment treatment) {
         double thin = Math.min(job.member().widthMm(), job.member().depthMm());
         double wanted = switch (treatment) {
-            case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _ -> LEAST_MM;
+            case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.HalfLap _ -> LEAST_MM;
             case Treatment.Dutchman(_, _, var depth) -> Math.min(2 * depth, job.throughMm() - 6);
             case Treatment.BuildUp _, Treatment.ButtSplice _ -> thin > THICK_MM ? 89 : thin + 12.7;
             case Treatment.ScarfSplice _ -> 0.8 * thin;

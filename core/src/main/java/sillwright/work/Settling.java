@@ -73,7 +73,8 @@ final class Settling {
                 case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _ -> 0;
                 case Treatment.BuildUp(var height) -> height;
                 case Treatment.ButtSplice(var newMm) -> newMm;
-                case Treatment.ScarfSplice(var newMm, _, _) -> newMm;
+                case Treatment.HalfLap(var newMm, _) -> newMm;
+            case Treatment.ScarfSplice(var newMm, _, _) -> newMm;
                 case Treatment.Replace _ -> job.member().lengthMm();
             };
             return new Reach(CutLine.of(job.damage(), job.units()).fromStart(), length, job.member().lengthMm());

@@ -33,6 +33,7 @@ final class Steps {
             case Treatment.Dutchman patch -> steps.dutchman(patch);
             case Treatment.BuildUp(var height) -> steps.buildUp(height);
             case Treatment.ButtSplice(var newMm) -> steps.butt(newMm);
+            case Treatment.HalfLap lap -> steps.halfLap(lap);
             case Treatment.ScarfSplice scarf -> steps.scarf(scarf);
             case Treatment.Replace _ -> steps.replace();
         }
@@ -106,12 +107,26 @@ final class Steps {
 
     private void butt(double newMm) {
         line(newMm);
-        say("Saw square" + (job.upright() ? ", bevelled to drip outward" : "") + ".");
+        say(job.carriedBeneath() ? "Go on to the middle of the next joist and saw square there, so that both ends have bearing."
+                : "Saw square" + (job.upright() ? ", bevelled to drip outward" : "") + ".");
         proveSound("at the cut");
         newEnd(newMm);
         borate();
         if (Amounts.standsOnBreak(job, treatment)) capillary();
         say("Glue the joint (about " + adhesive() + "), back it with a strip where there is room, " + screws() + ".");
+        paint();
+    }
+
+    private void halfLap(Treatment.HalfLap lap) {
+        double half = Math.min(job.member().widthMm(), job.member().depthMm()) / 2;
+        line(lap.newMm() - lap.lapMm());
+        proveSound("past the line");
+        say("From the line on, cut the old end half through, " + length(half) + " deep for " + length(lap.lapMm()) + "; undercut its shoulder 1:6, so that the ends lock.");
+        newEnd(lap.newMm());
+        say("Halve the new end to match; bed it dry, bearing full on both shoulders, before anything else.");
+        borate();
+        if (Amounts.standsOnBreak(job, treatment)) capillary();
+        say("Glue (about " + adhesive() + ") and draw together with " + HalfLapping.BOLTS + " bolts through the lap, a quarter of its length from each end, heads let in and plugged; their size and the propping are the engineer's.");
         paint();
     }
 
@@ -163,8 +178,8 @@ final class Steps {
     private void paint() {
         say((switch (treatment) {
             case Treatment.Recoat _ -> "Prime bare wood";
-            case Treatment.Watch _, Treatment.Consolidate _, Treatment.Dutchman _, Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.ScarfSplice _,
-                 Treatment.Replace _ -> "Prime";
+            case Treatment.Watch _, Treatment.Consolidate _, Treatment.Dutchman _, Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.HalfLap _,
+                 Treatment.ScarfSplice _, Treatment.Replace _ -> "Prime";
         }) + " (" + Words.area(Amounts.coatedMm2(job, treatment), units) + "), then two coats within two weeks.");
     }
 

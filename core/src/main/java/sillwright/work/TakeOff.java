@@ -29,7 +29,7 @@ final class TakeOff {
             case FILLER -> 1.15;
             case ADHESIVE -> 1.25;
             case SCREW -> 1.05;
-            case ABRASIVE -> 1.0;
+            case BOLT, ABRASIVE -> 1.0;
         };
     }
 

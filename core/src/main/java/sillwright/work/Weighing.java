@@ -97,7 +97,9 @@ final class Weighing {
     private void dutchman() {
         Patch patch = Patch.of(job);
         List<Refusal> refusals = new ArrayList<>();
-        if (job.bearsLoad() && (job.section().areaKept() < Limits.PATCH_KEPT || job.modulusKept() < Limits.PATCH_KEPT))
+        boolean weak = job.liesOnMasonry() ? job.section().areaKept() < Limits.PATCH_KEPT_PRESSED
+                : job.section().areaKept() < Limits.PATCH_KEPT || job.modulusKept() < Limits.PATCH_KEPT;
+        if (job.bearsLoad() && weak)
             refusals.add(new Refusal(Rule.PATCH_IS_NO_MEMBER, "it bears load and keeps " + kept()));
         if (patch.depthMm() > Limits.PATCH_SHARE * job.throughMm() + 1e-9)
             refusals.add(new Refusal(Rule.PATCH_TOO_DEEP, "it would go " + Words.length(patch.depthMm(), units) + " into " + Words.length(job.throughMm(), units)
@@ -124,11 +126,17 @@ final class Weighing {
             add(new Treatment.BuildUp(line.newMm()), refusals);
         }
         List<Refusal> butt = tooMuch(line.newMm());
-        if (job.bearsLoad() || job.member().run() == Member.Run.RAKING)
+        if (job.bearsLoad() && !job.carriedBeneath() || job.member().run() == Member.Run.RAKING)
             butt.add(new Refusal(Rule.BUTT_IN_BENDING, (job.bearsLoad() ? "it bears load" : "it runs at an angle") + ", and a square glued end holds a quarter of the wood's strength at most"));
         if (job.member().role() == Member.Role.SHEDS_WATER && job.member().run() != Member.Run.UPRIGHT)
             butt.add(new Refusal(Rule.BUTT_TAKES_IN_WATER, "it lies " + sillwright.walk.Choice.said(job.member().run()) + " and sheds water: a square joint would stand open to it"));
         add(new Treatment.ButtSplice(line.newMm()), butt);
+
+        double lap = CutLine.up(HalfLapping.lengthMm(job.member()), units), lapped = Math.min(job.member().lengthMm(), line.newMm() + lap);
+        List<Refusal> half = tooMuch(line.newMm() + lap);
+        if (!job.bearsLoad()) half.add(new Refusal(Rule.LAP_WITHOUT_NEED, "it bears no load, and a half lap takes more of it than a butt"));
+        else if (job.bends()) half.add(new Refusal(Rule.LAP_IN_BENDING, "it bends under its load, and a lapped joint keeps a quarter of the bending strength or so"));
+        add(new Treatment.HalfLap(lapped, Math.min(lap, lapped)), half);
 
         Scarfing scarf = Scarfing.of(job);
         double whole = Math.min(job.member().lengthMm(), line.newMm() + scarf.lengthMm());

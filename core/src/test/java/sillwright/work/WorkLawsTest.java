@@ -128,6 +128,7 @@ class WorkLawsTest {
             double cut = switch (repair.treatment()) {
                 case Treatment.BuildUp(var height) -> height;
                 case Treatment.ButtSplice(var newMm) -> newMm;
+                case Treatment.HalfLap(var newMm, var lap) -> newMm - lap;
                 case Treatment.ScarfSplice(var newMm, _, var scarf) -> newMm - scarf;
                 case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _, Treatment.Replace _ -> Double.NaN;
             };

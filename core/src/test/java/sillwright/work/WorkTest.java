@@ -47,12 +47,14 @@ class WorkTest {
     }
 
     @Test
-    void a_bearing_post_with_a_rotten_foot_is_propped_and_scarfed_one_in_ten() {
+    void a_bearing_post_with_a_rotten_foot_is_propped_and_gets_a_new_foot_by_a_half_lap() {
         Member post = Scene.post();
         Scene scene = new Scene().add(post, Condition.State.DECAYED, 0.27, Scene.postFoot(post));
         Repair repair = only(scene);
-        double cut = 34 * 6.35, scarf = 1397;
-        assertEquals(new Treatment.ScarfSplice(cut + scarf, 10, scarf), repair.treatment());
+        double cut = 34 * 6.35, lap = 3 * post.widthMm(), scarf = 1397;
+        assertEquals(new Treatment.HalfLap(cut + lap, lap), repair.treatment());
+        assertTrue(repair.alternatives().stream().anyMatch(other -> other.treatment().equals(new Treatment.ScarfSplice(cut + scarf, 10, scarf))), "the scarf was weighed, and takes more");
+        assertTrue(repair.needs().contains(new Repair.Need(Material.BOLT, 2)));
         assertTrue(repair.urgent());
         assertTrue(repair.cautions().getFirst().contains("licensed engineer"));
         assertTrue(repair.steps().getFirst().startsWith("Prop"));
@@ -168,8 +170,8 @@ class WorkTest {
         for (Repair repair : work.repairs())
             for (String line : Stream.of(repair.steps(), repair.reasons(), repair.alternatives().stream().map(Repair.Alternative::against).toList()).flatMap(List::stream).toList())
                 assertFalse(line.matches(".*\\d (in|ft|fl oz|gal)\\b.*"), line);
-        Treatment scarf = repairOf(work, "porch-post-3").treatment();
-        assertEquals(1610, ((Treatment.ScarfSplice) scarf).newMm(), 1e-9, "210 mm is a mark of the metric tape, and 1397 goes up to 1400");
+        Treatment lap = repairOf(work, "porch-post-3").treatment();
+        assertEquals(630, ((Treatment.HalfLap) lap).newMm(), 1e-9, "210 mm is a mark of the metric tape, and 419 goes up to 420");
     }
 
     @Test
