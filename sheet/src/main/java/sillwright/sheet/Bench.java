@@ -80,6 +80,7 @@ record Bench(Canvas canvas, Member member, Scale scale, double from, double to, 
     void grain(double a, double b) {
         double middle = (a + b) / 2, half = Math.min(Math.abs(b - a) * 0.3, scale.ratio() * 9);
         if (scale.paper(half) < 1.5) return;
-        Marks.grain(canvas, px(middle - half, across / 2), py(middle - half, across / 2), px(middle + half, across / 2), py(middle + half, across / 2));
+        Marks.grain(canvas, px(middle - half, across / 2), py(middle - half, across / 2), px(middle + half, across / 2),
+                py(middle + half, across / 2));
     }
 }

@@ -32,7 +32,8 @@ public record Box(double left, double top, double width, double height) {
 
     /// The area they share, mm².
     double shared(Box other) {
-        double across = Math.min(right(), other.right()) - Math.max(left, other.left), down = Math.min(bottom(), other.bottom()) - Math.max(top, other.top);
+        double across = Math.min(right(), other.right()) - Math.max(left, other.left), down = Math.min(bottom(), other.bottom()) - Math.max(top,
+                other.top);
         return across > 0 && down > 0 ? across * down : 0;
     }
 

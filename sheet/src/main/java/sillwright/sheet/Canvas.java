@@ -46,7 +46,8 @@ final class Canvas {
     void fill(Box box, String fill) { add(filled(box, fill)); }
 
     private static Markup filled(Box box, String fill) {
-        return Markup.of("rect").with("x", box.left()).with("y", box.top()).with("width", box.width()).with("height", box.height()).with("fill", fill);
+        return Markup.of("rect").with("x", box.left()).with("y", box.top()).with("width", box.width()).with("height", box.height())
+                .with("fill", fill);
     }
 
     /// @param points x and y in turn

@@ -29,6 +29,7 @@ final class Counted {
     /// `2 × 12 ft`, `3 packs, 1.5 gal`.
     static String buy(OrderLine line, Units units) {
         String whole = words(line.measure(), line.buy(), units);
-        return line.measure() == OrderLine.Measure.LENGTH ? Words.count(line.packs(), "length") + ", " + whole + " in all" : Words.count(line.packs(), "pack") + ", " + whole;
+        return line.measure() == OrderLine.Measure.LENGTH ? Words.count(line.packs(), "length") + ", " + whole + " in all"
+                : Words.count(line.packs(), "pack") + ", " + whole;
     }
 }

@@ -13,7 +13,7 @@ import sillwright.work.WorkFindings.CutPlan;
 
 /// The cut list as bars: every stock length to scale along, the pieces in the order they are sawn, what is left hatched.
 public final class CutDrawing {
-    private static final double WIDTH = 182;
+    private static final double WIDTH = 178;
     private static final double ROW = 9.5;
     private static final double THICK = 5.2;
     private static final int ROWS = 20;
@@ -31,7 +31,8 @@ public final class CutDrawing {
             rows.add(new Row(plan, Optional.empty()));
             for (Bar bar : plan.bars()) rows.add(new Row(plan, Optional.of(bar)));
         }
-        for (int from = 0; from < rows.size(); from += ROWS) sheets.add(sheet(rows.subList(from, Math.min(rows.size(), from + ROWS)), scale, sheets.size() + 1));
+        for (int from = 0; from < rows.size(); from += ROWS) sheets.add(sheet(rows.subList(from, Math.min(rows.size(), from + ROWS)), scale,
+                sheets.size() + 1));
         return List.copyOf(sheets);
     }
 
@@ -46,13 +47,19 @@ public final class CutDrawing {
             else bar(canvas, row.bar.get(), row.plan.kerfMm(), scale, i * ROW + 1.5);
         }
         canvas.write(0.5, canvas.height() - 1, "lengths " + scale.words() + "; hatched: left over", Ink.SMALL, Anchor.START, Ink.GREY);
-        return canvas.done("cut-list-" + number, "Cut list", "The pieces of new wood laid out on " + Words.count((int) rows.stream().filter(row -> row.bar.isPresent()).count(), "stock length") + "; the table says the same in words.", 0.6);
+        return canvas.done("cut-list-" + number, "Cut list", "The pieces of new wood laid out on " + Words.count((int) rows.stream()
+                .filter(row -> row.bar.isPresent()).count(), "stock length") + "; the table says the same in words.", 0.6);
     }
 
     private static void heading(Canvas canvas, CutPlan plan, double y, Units units) {
-        String proof = plan.proven() ? "no layout uses less" : "another layout might save up to " + Words.percent(plan.gap());
-        canvas.write(0.5, y, Lettering.fitted(plan.species() + ", " + Said.length(plan.widthMm(), units) + " × " + Said.length(plan.depthMm(), units) + ": "
-                + Said.length(plan.stockMm(), units) + " of stock, " + proof, Ink.PLAIN, WIDTH - 2), Ink.PLAIN, Anchor.START, Ink.BLACK);
+        canvas.write(0.5, y, Lettering.fitted(words(plan, units), Ink.PLAIN, WIDTH - 2), Ink.PLAIN, Anchor.START, Ink.BLACK);
+    }
+
+    /// The stock of a plan, how much of it, and whether less would do.
+    static String words(CutPlan plan, Units units) {
+        return plan.species() + ", " + Said.length(plan.widthMm(), units) + " × " + Said.length(plan.depthMm(), units) + ": "
+                + Said.length(plan.stockMm(), units) + " of stock, "
+                + (plan.proven() ? "no layout uses less" : "another layout might save up to " + Words.percent(plan.gap()));
     }
 
     private static void bar(Canvas canvas, Bar bar, double kerfMm, Scale scale, double y) {

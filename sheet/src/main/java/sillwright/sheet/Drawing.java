@@ -12,7 +12,8 @@ import java.util.List;
 /// @param defs     the hatches it uses
 /// @param content  what is drawn
 /// @param labels   all its lettering
-public record Drawing(String id, String title, String told, double widthMm, double heightMm, List<Markup> defs, List<Markup> content, List<Label> labels) {
+public record Drawing(String id, String title, String told, double widthMm, double heightMm, List<Markup> defs, List<Markup> content,
+        List<Label> labels) {
     public Drawing {
         defs = List.copyOf(defs);
         content = List.copyOf(content);
@@ -28,8 +29,10 @@ public record Drawing(String id, String title, String told, double widthMm, doub
     public Markup svg() { return svg(List.of()); }
 
     private Markup svg(List<Markup> first) {
-        return Markup.of("svg").with("xmlns", "http://www.w3.org/2000/svg").with("width", Markup.number(widthMm) + "mm").with("height", Markup.number(heightMm) + "mm")
-                .with("viewBox", "0 0 " + Markup.number(widthMm) + " " + Markup.number(heightMm)).with("role", "img").with("font-family", Lettering.FAMILY)
+        return Markup.of("svg").with("xmlns", "http://www.w3.org/2000/svg").with("width", Markup.number(widthMm) + "mm")
+                .with("height", Markup.number(heightMm) + "mm")
+                .with("viewBox", "0 0 " + Markup.number(widthMm) + " " + Markup.number(heightMm)).with("role", "img")
+                        .with("font-family", Lettering.FAMILY)
                 .has(Markup.of("title", title), Markup.of("desc", told), first, Markup.of("defs", defs),
                         Markup.of("rect").with("width", widthMm).with("height", heightMm).with("fill", Ink.PAPER), content);
     }

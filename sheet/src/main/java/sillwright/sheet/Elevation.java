@@ -22,7 +22,7 @@ import sillwright.work.Repair;
 /// condition, the water flagged where it acts, the repairs named where they go.
 public final class Elevation {
     static final double WIDTH = 250;
-    private static final double HIGHEST = 182;
+    private static final double HIGHEST = 178;
     private static final double LEFT = 19;
     private static final double RIGHT = 9;
     private static final double HEAD = 8;
@@ -44,7 +44,8 @@ public final class Elevation {
     public static Drawing draw(Assessment assessment, String sideId) {
         Side side = assessment.survey().sides().get(sideId);
         if (side == null)
-            throw new Refused("side", "'{}' is not a side of this survey", "use one of " + Words.list(List.copyOf(assessment.survey().sides().keySet())), sideId);
+            throw new Refused("side", "'{}' is not a side of this survey", "use one of "
+                    + Words.list(List.copyOf(assessment.survey().sides().keySet())), sideId);
         return new Elevation(assessment, side).draw();
     }
 
@@ -76,7 +77,8 @@ public final class Elevation {
         Box extent = extent();
         double roomWide = WIDTH - LEFT - RIGHT, roomHigh = HIGHEST - HEAD - BENEATH - TitleBlock.HEIGHT;
         Scale scale = Scale.fitting(extent.width(), extent.height(), roomWide, roomHigh, units);
-        double wide = scale.paper(extent.width()), high = scale.paper(extent.height()), grade = HEAD + high;
+        double wide = scale.paper(extent.width()), high = scale.paper(extent.height()), head = HEAD + Math.min(20, (roomHigh - high) / 2),
+                grade = head + high;
         View view = new View(scale, LEFT + (roomWide - wide) / 2 - scale.paper(extent.left()), grade);
         Canvas canvas = new Canvas(WIDTH, grade + BENEATH);
         ElevationRoof roof = new ElevationRoof(canvas, view, side);
@@ -152,7 +154,8 @@ public final class Elevation {
         }
         Map<RankedSource, double[]> drops = new LinkedHashMap<>();
         for (RankedSource source : sources) {
-            double[] drop = {Math.clamp(view.x(source.leftMm()), bounds.left(), bounds.right()), Math.clamp(view.y(source.aboveMm()), bounds.top(), view.gradePaper())};
+            double[] drop = {Math.clamp(view.x(source.leftMm()), bounds.left(), bounds.right()), Math.clamp(view.y(source.aboveMm()), bounds.top(),
+                    view.gradePaper())};
             drops.put(source, drop);
             labels.keepBare(drop[0], drop[1], 1.4);
         }
@@ -185,9 +188,12 @@ public final class Elevation {
     }
 
     private String told(Scale scale) {
-        long soft = members.stream().map(member -> assessment.wood().of(member.id())).filter(condition -> condition != null && condition.needsWork()).count();
-        List<String> flags = assessment.water().toStop().stream().filter(source -> source.side().equals(side.id())).map(source -> source.id() + " " + source.words()).toList();
-        return "Elevation of the " + Said.title(side) + " at " + scale.words() + ": " + Words.count(members.size(), "member") + ", " + soft + " with soft wood. "
+        long soft = members.stream().map(member -> assessment.wood().of(member.id())).filter(condition -> condition != null
+                && condition.needsWork()).count();
+        List<String> flags = assessment.water().toStop().stream().filter(source -> source.side().equals(side.id())).map(source -> source.id() + " "
+                + source.words()).toList();
+        return "Elevation of the " + Said.title(side) + " at " + scale.words() + ": " + Words.count(members.size(), "member") + ", " + soft
+                + " with soft wood. "
                 + (flags.isEmpty() ? "No likely source of water is on this side." : "Water: " + String.join("; ", flags) + ".");
     }
 }

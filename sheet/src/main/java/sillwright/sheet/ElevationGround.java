@@ -17,7 +17,8 @@ final class ElevationGround {
             }
             case SOIL -> slanted(canvas, x1, x2, y, depth * 0.8, 3);
             case GRAVEL -> {
-                for (int i = 0; x1 + 1 + i * 1.7 < x2 - 1; i++) canvas.circle(x1 + 1 + i * 1.7, y + 0.9 + (i * 7 % 5) * 0.42, 0.35 + (i * 3 % 4) * 0.09, "none", Ink.THIN);
+                for (int i = 0; x1 + 1 + i * 1.7 < x2 - 1; i++) canvas.circle(x1 + 1 + i * 1.7, y + 0.9 + (i * 7 % 5) * 0.42, 0.35
+                        + (i * 3 % 4) * 0.09, "none", Ink.THIN);
             }
             case GRASS -> {
                 for (int i = 0; x1 + 1 + i * 2.6 < x2 - 1; i++) {

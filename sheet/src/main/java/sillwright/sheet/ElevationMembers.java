@@ -72,7 +72,8 @@ final class ElevationMembers {
 
     private static Markup polygon(Hatch hatch, double[] corners) {
         StringBuilder points = new StringBuilder();
-        for (int i = 0; i < corners.length; i += 2) points.append(i == 0 ? "" : " ").append(Markup.number(corners[i])).append(',').append(Markup.number(corners[i + 1]));
+        for (int i = 0; i < corners.length; i += 2) points.append(i == 0 ? ""
+                : " ").append(Markup.number(corners[i])).append(',').append(Markup.number(corners[i + 1]));
         return Markup.of("polygon").with("points", points).with("fill", hatch.fill());
     }
 

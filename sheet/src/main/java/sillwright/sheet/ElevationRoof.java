@@ -62,7 +62,8 @@ final class ElevationRoof {
     /// Each gable as left foot, its height, peak place, peak height, right foot, its height. Two rakes that meet are the two
     /// halves of one gable; a rake alone is a whole one, its peak in the middle.
     private List<double[]> gables() {
-        List<RoofEdge> rakes = new ArrayList<>(side.edges().stream().filter(edge -> edge.kind() == Edge.RAKE && !stands(edge) && edge.peak().isPresent()).toList());
+        List<RoofEdge> rakes = new ArrayList<>(side.edges().stream().filter(edge -> edge.kind() == Edge.RAKE && !stands(edge)
+                && edge.peak().isPresent()).toList());
         rakes.sort((a, b) -> Double.compare(a.left().own(), b.left().own()));
         List<double[]> found = new ArrayList<>();
         for (int i = 0; i < rakes.size(); i++) {
@@ -71,7 +72,8 @@ final class ElevationRoof {
             boolean pair = i + 1 < rakes.size() && Math.abs(rakes.get(i + 1).left().own() - end) < 300;
             if (pair) {
                 RoofEdge other = rakes.get(++i);
-                found.add(new double[] {left, rake.height().own(), end, Math.max(rake.peak().get().own(), other.peak().get().own()), end + other.length().own(), other.height().own()});
+                found.add(new double[] {left, rake.height().own(), end, Math.max(rake.peak().get().own(), other.peak().get().own()), end
+                        + other.length().own(), other.height().own()});
             } else found.add(new double[] {left, rake.height().own(), (left + end) / 2, rake.peak().get().own(), end, rake.height().own()});
         }
         return found;
@@ -97,7 +99,8 @@ final class ElevationRoof {
         double step = Math.max(1.7, box.height() / 14);
         int row = 0;
         for (double y = box.bottom() - step; y > box.top() + 0.3; y -= step, row++)
-            for (double x = box.left() + 1 + row * 7 % 12; x < box.right() - 3; x += 12) canvas.line(x, y, Math.min(x + 7, box.right() - 0.5), y, Ink.HAIR);
+            for (double x = box.left() + 1 + row * 7 % 12; x < box.right() - 3; x += 12) canvas.line(x, y, Math.min(x + 7, box.right() - 0.5), y,
+                    Ink.HAIR);
     }
 
     private void edge(RoofEdge edge) {
@@ -111,13 +114,15 @@ final class ElevationRoof {
     void gutters() {
         for (RoofEdge edge : side.edges()) {
             double over = edge.kind() == Edge.EAVE ? edge.overhang().own() : 0;
-            double x1 = view.x(edge.left().own() - over), x2 = view.x(edge.left().own() + edge.length().own() + over), y = view.y(edge.height().own());
+            double x1 = view.x(edge.left().own() - over), x2 = view.x(edge.left().own() + edge.length().own() + over),
+                    y = view.y(edge.height().own());
             edge.gutter().ifPresent(gutter -> gutter(gutter, x1, x2, y));
         }
     }
 
     private void gutter(Side.Gutter gutter, double x1, double x2, double y) {
-        double deepMm = gutter.shape() == Side.GutterShape.HALF_ROUND ? gutter.size().own() / 2 : gutter.depth().map(Quantity::own).orElse(gutter.size().own() * 0.75);
+        double deepMm = gutter.shape() == Side.GutterShape.HALF_ROUND ? gutter.size().own() / 2 : gutter.depth()
+                .map(Quantity::own).orElse(gutter.size().own() * 0.75);
         double deep = Math.max(0.9, view.scale().paper(deepMm));
         canvas.rect(new Box(x1, y, x2 - x1, deep), "none", Ink.THIN);
         canvas.line(x1, y + deep * 0.3, x2, y + deep * 0.3, Ink.HAIR);
@@ -135,8 +140,10 @@ final class ElevationRoof {
         canvas.line(x + wide / 2, top, x + wide / 2, foot, Ink.HAIR);
         switch (spout.empties()) {
             case AT_FOOT -> {}
-            case SPLASH_BLOCK -> canvas.polygon(Ink.PAPER, Ink.FIRM, x - 0.6, ground, x + wide + 0.6, ground, x + wide + 0.2, ground - 0.8, x - 0.2, ground - 0.8);
-            case EXTENSION -> canvas.polygon(Ink.PAPER, Ink.THIN, x, foot, x + wide, foot, x + wide + 2.4, ground - 0.2, x + wide + 1.2, ground - 0.2);
+            case SPLASH_BLOCK -> canvas.polygon(Ink.PAPER, Ink.FIRM, x - 0.6, ground, x + wide + 0.6, ground, x + wide + 0.2, ground - 0.8, x - 0.2,
+                    ground - 0.8);
+            case EXTENSION -> canvas.polygon(Ink.PAPER, Ink.THIN, x, foot, x + wide, foot, x + wide + 2.4, ground - 0.2, x + wide + 1.2,
+                    ground - 0.2);
             case DRAIN -> canvas.rect(new Box(x - 0.5, ground - 0.7, wide + 1, 1.2), Ink.PAPER, Ink.FIRM);
             case CISTERN -> canvas.rect(new Box(x - 1.6, foot, wide + 3.2, ground - foot), Ink.PAPER, Ink.FIRM);
         }

@@ -35,7 +35,8 @@ final class GapSheet {
     private static List<Markup> entries(Assessment assessment, boolean grave, String none) {
         List<List<?>> rows = new ArrayList<>();
         for (Fault fault : assessment.survey().faults())
-            if (fault.grave() == grave) rows.add(List.of(fault.file().isEmpty() ? fault.entry() : fault.file() + ", " + fault.entry(), fault.field(), fault.what(), fault.mend()));
+            if (fault.grave() == grave) rows.add(List.of(fault.file().isEmpty() ? fault.entry() : fault.file() + ", " + fault.entry(), fault.field(),
+                    fault.what(), fault.mend()));
         return rows.isEmpty() ? List.of(p(none)) : table(List.of("Entry", "Field", "What is wrong", "How to mend it"), List.of(26, 10, 34, 30), rows);
     }
 }

@@ -67,9 +67,12 @@ enum Hatch {
                     line(step * 3 / 4, step * 5 / 4, step * 5 / 4, step * 3 / 4, pen));
             case DECAYED -> tile.has(line(0, step, step, 0, pen), line(0, 0, step, step, pen), corner(0, 0, pen), corner(step, 0, pen),
                     corner(0, step, pen), corner(step, step, pen));
-            case HOLLOW -> tile.has(Markup.of("circle").with("cx", step / 2).with("cy", step / 2).with("r", 0.21 * Math.max(0.7, fine)).with("fill", Ink.BLACK));
-            case NEW_UPRIGHT -> tile.has(line(step * 0.2, 0, step * 0.2, step, pen), line(step * 0.45, 0, step * 0.45, step, pen * 0.7), line(step * 0.9, 0, step * 0.9, step, pen));
-            case NEW_LEVEL -> tile.has(line(0, step * 0.2, step, step * 0.2, pen), line(0, step * 0.45, step, step * 0.45, pen * 0.7), line(0, step * 0.9, step, step * 0.9, pen));
+            case HOLLOW -> tile.has(Markup.of("circle").with("cx", step / 2).with("cy", step / 2).with("r", 0.21 * Math.max(0.7, fine))
+                    .with("fill", Ink.BLACK));
+            case NEW_UPRIGHT -> tile.has(line(step * 0.2, 0, step * 0.2, step, pen), line(step * 0.45, 0, step * 0.45, step, pen * 0.7),
+                    line(step * 0.9, 0, step * 0.9, step, pen));
+            case NEW_LEVEL -> tile.has(line(0, step * 0.2, step, step * 0.2, pen), line(0, step * 0.45, step, step * 0.45, pen * 0.7),
+                    line(0, step * 0.9, step, step * 0.9, pen));
             case FILLED -> tile.has(dot(step * 0.25, step * 0.3), dot(step * 0.75, step * 0.8));
             case BREAK -> tile.has(Markup.of("rect").with("width", step).with("height", step).with("fill", Ink.BLACK));
         };

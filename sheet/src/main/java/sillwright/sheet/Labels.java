@@ -50,7 +50,8 @@ final class Labels {
             if (reach > least) break;
             for (int step = 0; step < 24; step++) {
                 double turn = 2 * Math.PI * step / 24;
-                Box box = new Box(x + Math.cos(turn) * (reach + width / 2) - width / 2, y + Math.sin(turn) * (reach + height / 2) - height / 2, width, height);
+                Box box = new Box(x + Math.cos(turn) * (reach + width / 2) - width / 2, y + Math.sin(turn) * (reach + height / 2) - height / 2, width,
+                        height);
                 if (!bounds.holds(box) || !free(box.grown(0.6))) continue;
                 int tangles = tangles(x, y, box);
                 if (strict && tangles > 0) continue;

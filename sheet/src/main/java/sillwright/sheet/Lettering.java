@@ -86,9 +86,11 @@ final class Lettering {
 
     private static Map<Integer, String> instead() {
         Map<Integer, String> all = new LinkedHashMap<>();
-        String[] pairs = {"≥", "at least ", "≤", "at most ", "≈", "about ", "⅓", "1/3", "⅔", "2/3", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8", "⅞", "7/8", "½", "1/2",
+        String[] pairs = {"≥", "at least ", "≤", "at most ", "≈", "about ", "⅓", "1/3", "⅔", "2/3", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8", "⅞", "7/8",
+                "½", "1/2",
                 "¼", "1/4", "¾", "3/4", "₂", "2", "√", "root ", "∅", "dia. ", "⌀", "dia. ", "≠", "not ", "∞", "without end"};
-        for (int i = 0; i < pairs.length; i += 2) if (!has(pairs[i].codePointAt(0)) || pairs[i + 1].contains("/")) all.put(pairs[i].codePointAt(0), pairs[i + 1]);
+        for (int i = 0; i < pairs.length; i += 2) if (!has(pairs[i].codePointAt(0)) || pairs[i + 1].contains("/")) all.put(pairs[i].codePointAt(0),
+                pairs[i + 1]);
         return all;
     }
 
@@ -103,7 +105,8 @@ final class Lettering {
 
     /// The letters that a drawing uses, and no others, as a font to carry inside its file.
     static String fontFace(String letters) {
-        return "@font-face{font-family:'Routed Gothic';src:url(data:font/ttf;base64," + Base64.getEncoder().encodeToString(ROUTED.subset(letters)) + ") format('truetype')}";
+        return "@font-face{font-family:'Routed Gothic';src:url(data:font/ttf;base64," + Base64.getEncoder().encodeToString(ROUTED.subset(letters))
+                + ") format('truetype')}";
     }
 
     private synchronized byte[] subset(String letters) {

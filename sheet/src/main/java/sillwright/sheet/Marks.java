@@ -74,7 +74,8 @@ final class Marks {
         Box box = labels.place(x, y, wide, high);
         canvas.addOver(Canvas.lined(x, y, box.nearX(x), box.nearY(y), new Ink.Pen(colour, 0.16, "")));
         canvas.addOver(Markup.of("circle").with("cx", x).with("cy", y).with("r", 0.55).with("fill", colour));
-        canvas.addOver(new Ink.Pen(colour, 0.25, "").on(Markup.of("rect").with("x", box.left()).with("y", box.top()).with("width", wide).with("height", high)
+        canvas.addOver(new Ink.Pen(colour, 0.25, "").on(Markup.of("rect").with("x", box.left()).with("y", box.top()).with("width", wide)
+                .with("height", high)
                 .with("rx", 0.6).with("fill", Ink.PAPER)));
         canvas.write(box.left() + pad, box.top() + pad + size * 0.76 - 0.1, words, size, Anchor.START, colour);
     }
@@ -86,12 +87,14 @@ final class Marks {
         canvas.addOver(Canvas.lined(x, y, box.nearX(x), box.nearY(y), new Ink.Pen(Ink.ACT, 0.18, "")));
         canvas.addOver(Markup.of("path").with("d", drop(x, y)).with("fill", Ink.ACT));
         double l = box.left(), t = box.top(), r = box.right(), b = box.bottom(), m = box.midY();
-        canvas.addOver(Ink.ACTING.on(Markup.of("path").with("fill", Ink.PAPER).with("d", "M" + at(l, t) + "L" + at(r, t) + "L" + at(r - 1.8, m) + "L" + at(r, b) + "L" + at(l, b) + "Z")));
+        canvas.addOver(Ink.ACTING.on(Markup.of("path").with("fill", Ink.PAPER).with("d", "M" + at(l, t) + "L" + at(r, t) + "L" + at(r - 1.8, m) + "L"
+                + at(r, b) + "L" + at(l, b) + "Z")));
         canvas.write(l + 1.1, t + 0.65 + size * 0.76, words, size, Anchor.START, Ink.ACT);
     }
 
     static String drop(double x, double y) {
-        return "M" + at(x, y - 1.9) + "C" + at(x + 0.5, y - 1) + " " + at(x + 1.1, y - 0.5) + " " + at(x + 1.1, y + 0.1) + "A1.1 1.1 0 1 1 " + at(x - 1.1, y + 0.1) + "C" + at(x - 1.1, y - 0.5)
+        return "M" + at(x, y - 1.9) + "C" + at(x + 0.5, y - 1) + " " + at(x + 1.1, y - 0.5) + " " + at(x + 1.1, y + 0.1) + "A1.1 1.1 0 1 1 "
+                + at(x - 1.1, y + 0.1) + "C" + at(x - 1.1, y - 0.5)
                 + " " + at(x - 0.5, y - 1) + " " + at(x, y - 1.9) + "Z";
     }
 
@@ -103,7 +106,8 @@ final class Marks {
         Box here = new Box(x - wide / 2, y - high / 2, wide, high);
         Box box = labels.free(here.grown(0.2)) ? here : labels.place(x, y, wide, high);
         if (box != here) canvas.addOver(Canvas.lined(x, y, box.nearX(x), box.nearY(y), Ink.HAIR));
-        canvas.addOver(Markup.of("rect").with("x", box.left()).with("y", box.top()).with("width", wide).with("height", high).with("rx", 0.5).with("fill", Ink.PAPER).with("fill-opacity", 0.85));
+        canvas.addOver(Markup.of("rect").with("x", box.left()).with("y", box.top()).with("width", wide).with("height", high).with("rx", 0.5)
+                .with("fill", Ink.PAPER).with("fill-opacity", 0.85));
         canvas.write(box.left() + 0.4, box.top() + size * 0.76, words, size, Anchor.START, Ink.BLACK);
     }
 
@@ -121,7 +125,8 @@ final class Marks {
         ux /= length;
         uy /= length;
         double a = Math.min(1.6, length / 6);
-        canvas.polyline(Ink.THIN, x1 - ux * 1.5, y1 - uy * 1.5, mx - ux * a, my - uy * a, mx - ux * a / 3 - uy * a, my - uy * a / 3 + ux * a, mx + ux * a / 3 + uy * a, my + uy * a / 3 - ux * a,
+        canvas.polyline(Ink.THIN, x1 - ux * 1.5, y1 - uy * 1.5, mx - ux * a, my - uy * a, mx - ux * a / 3 - uy * a, my - uy * a / 3 + ux * a, mx
+                + ux * a / 3 + uy * a, my + uy * a / 3 - ux * a,
                 mx + ux * a, my + uy * a, x2 + ux * 1.5, y2 + uy * 1.5);
     }
 

@@ -18,7 +18,7 @@ import sillwright.wood.DepthMap;
 /// The decay map of one member: its probed faces laid open one above the other, the wood hatched by how deep it is soft,
 /// every probe with its depth, the sound-wood lines, and the section that is left.
 public final class MemberMap {
-    private static final double WIDTH = 182;
+    private static final double WIDTH = 178;
     private static final double NAMES = 15;
     private static final double SECTION = 52;
     private static final double HEAD = 12;
@@ -40,7 +40,8 @@ public final class MemberMap {
         this.from = shown[0];
         this.to = shown[1];
         this.along = Scale.fitting(to - from, 0, WIDTH - NAMES - SECTION - 6, 1, units);
-        double least = condition.maps().stream().mapToDouble(DepthMap::acrossMm).min().orElse(1), most = condition.maps().stream().mapToDouble(DepthMap::acrossMm).max().orElse(1);
+        double least = condition.maps().stream().mapToDouble(DepthMap::acrossMm).min().orElse(1),
+                most = condition.maps().stream().mapToDouble(DepthMap::acrossMm).max().orElse(1);
         Scale wider = Scale.fitting(0, most, 1, 26, units);
         this.across = along.paper(least) >= 9 && along.paper(most) <= 40 ? along : wider;
     }
@@ -82,7 +83,7 @@ public final class MemberMap {
         for (int i = 0; i < faces.size(); i++) depths(condition.maps().get(i), faces.get(i));
         double bottom = faces.isEmpty() ? y : stations(faces.getLast().bottom());
         condition.damages().stream().min(Comparator.comparingDouble(damage -> damage.section().areaKept())).ifPresent(damage -> {
-            double down = Section.draw(canvas, member, damage.section(), Section.scale(member, 34, units), WIDTH - SECTION / 2, 0, units);
+            double down = Section.draw(canvas, member, damage.section(), Section.scale(member, 24, units), WIDTH - SECTION / 2, 0, units);
             canvas.heighten(down + 2);
         });
         canvas.heighten(bottom);
@@ -97,7 +98,8 @@ public final class MemberMap {
             double high = face.height() / map.rows(), top = face.bottom() - (row + 1) * high;
             int start = 0;
             for (int column = 1; column <= map.columns(); column++) {
-                if (column < map.columns() && Hatch.of(map.depthMm(column, row), map.throughMm()) == Hatch.of(map.depthMm(start, row), map.throughMm())) continue;
+                if (column < map.columns() && Hatch.of(map.depthMm(column, row), map.throughMm()) == Hatch.of(map.depthMm(start, row),
+                        map.throughMm())) continue;
                 Hatch hatch = Hatch.of(map.depthMm(start, row), map.throughMm());
                 double left = Math.max(face.left(), x(start * step)), right = Math.min(face.right(), x(column * step));
                 if (hatch != Hatch.SOUND && right > left) canvas.fill(new Box(left, top, right - left, high), hatch.fill());
@@ -129,7 +131,8 @@ public final class MemberMap {
                     double at = Math.clamp(x(line), wide / 2, WIDTH - SECTION - wide / 2);
                     if (base < 3 || canvas.free(Canvas.covers(at, base, words, Ink.SMALL, Anchor.MIDDLE))) {
                         if (base >= 3) canvas.write(at, base, words, Ink.SMALL, Anchor.MIDDLE, Ink.ACT);
-                        else Marks.pointed(canvas, new Labels(canvas, new Box(0, 0, WIDTH - SECTION, canvas.height())), x(line), top, words, Ink.SMALL, Ink.ACT);
+                        else Marks.pointed(canvas, new Labels(canvas, new Box(0, 0, WIDTH - SECTION, canvas.height())), x(line), top, words,
+                                Ink.SMALL, Ink.ACT);
                         break;
                     }
                 }
@@ -149,13 +152,16 @@ public final class MemberMap {
             String words = depth(probe);
             double wide = Lettering.widthMm(words, Ink.SMALL) + 0.6;
             Box box = labels.place(at[0], at[1], wide, Ink.SMALL * 0.95);
-            if (Math.hypot(box.nearX(at[0]) - at[0], box.nearY(at[1]) - at[1]) > 2) canvas.addOver(Canvas.lined(at[0], at[1], box.nearX(at[0]), box.nearY(at[1]), Ink.HAIR));
-            canvas.addOver(Markup.of("rect").with("x", box.left()).with("y", box.top()).with("width", wide).with("height", box.height()).with("fill", Ink.PAPER).with("fill-opacity", 0.88));
+            if (Math.hypot(box.nearX(at[0]) - at[0], box.nearY(at[1]) - at[1]) > 2) canvas.addOver(Canvas.lined(at[0], at[1], box.nearX(at[0]),
+                    box.nearY(at[1]), Ink.HAIR));
+            canvas.addOver(Markup.of("rect").with("x", box.left()).with("y", box.top()).with("width", wide).with("height", box.height())
+                    .with("fill", Ink.PAPER).with("fill-opacity", 0.88));
             canvas.write(box.left() + 0.3, box.top() + Ink.SMALL * 0.76, words, Ink.SMALL, Anchor.START, Ink.BLACK);
         }
     }
 
-    private double[] at(ProbeReading probe, Box face) { return new double[] {x(probe.spot().alongMm()), face.bottom() - across.paper(probe.spot().acrossMm())}; }
+    private double[] at(ProbeReading probe, Box face) { return new double[] {x(probe.spot().alongMm()),
+            face.bottom() - across.paper(probe.spot().acrossMm())}; }
 
     /// The depth without its unit, which the legend says; a plus where the probe ran out.
     private String depth(ProbeReading probe) {
@@ -167,7 +173,8 @@ public final class MemberMap {
     private double stations(double bottom) {
         double line = bottom + 5;
         String start = from <= 0.5 ? Said.startName(member) : Said.length(from, units) + " from " + Said.startName(member);
-        String end = to >= member.lengthMm() - 0.5 ? Said.farName(member) : "goes on " + Said.length(member.lengthMm() - to, units) + " to the " + Said.farName(member);
+        String end = to >= member.lengthMm() - 0.5 ? Said.farName(member) : "goes on " + Said.length(member.lengthMm() - to, units) + " to the "
+                + Said.farName(member);
         Box left = canvas.write(NAMES, line, start, Ink.SMALL, Anchor.START, Ink.GREY);
         double right = Math.min(x(to), WIDTH - SECTION), wide = Lettering.widthMm(end, Ink.SMALL);
         boolean beside = right - wide > left.right() + 2;
@@ -176,18 +183,31 @@ public final class MemberMap {
     }
 
     private void legend() {
-        double y = canvas.height() + 1.5, x = 0;
-        canvas.heighten(y + 9.4);
-        for (Hatch hatch : List.of(Hatch.SOFTENED, Hatch.DECAYED, Hatch.HOLLOW)) x = Marks.swatch(canvas, x, y, hatch, hatch.legend(units));
+        double y = canvas.height() + 1.5, x = 0.5;
+        for (Hatch hatch : List.of(Hatch.SOFTENED, Hatch.DECAYED, Hatch.HOLLOW)) if (shows(hatch)) x = Marks.swatch(canvas, x, y, hatch,
+                hatch.legend(units));
         canvas.add(Canvas.lined(x, y + 1.8, x + 8, y + 1.8, Ink.CUT));
-        canvas.write(x + 9, y + 2.9, "sound-wood line", Ink.SMALL, Anchor.START, Ink.ACT);
+        x = canvas.write(x + 9, y + 2.9, "sound-wood line", Ink.SMALL, Anchor.START, Ink.ACT).right() + 5;
         String scales = along.ratio() == across.ratio() ? "faces at " + along.words() : "along " + along.words() + ", across " + across.words();
-        canvas.write(0, y + 8.2, scales + "; depths in " + (units == Units.US ? "inches" : "mm") + ", + where the probe ran out", Ink.SMALL, Anchor.START, Ink.BLACK);
+        String words = scales + "; depths in " + (units == Units.US ? "inches" : "mm") + ", + where the probe ran out";
+        boolean beside = x + Lettering.widthMm(words, Ink.SMALL) < WIDTH;
+        canvas.write(beside ? x : 0.5, beside ? y + 2.9 : y + 8.2, words, Ink.SMALL, Anchor.START, Ink.BLACK);
+        canvas.heighten(y + (beside ? 4.2 : 9.4));
+    }
+
+    /// Whether any cell of any face is drawn so, or the section, which is drawn as decayed.
+    private boolean shows(Hatch hatch) {
+        for (DepthMap map : condition.maps())
+            for (int row = 0; row < map.rows(); row++)
+                for (int column = 0; column < map.columns(); column++) if (Hatch.of(map.depthMm(column, row), map.throughMm()) == hatch) return true;
+        return hatch == Hatch.DECAYED && condition.needsWork();
     }
 
     private String told() {
         Optional<Damage> worst = condition.damages().stream().max(Comparator.comparingDouble(Damage::deepestMm));
-        return "Decay map of " + Said.title(member) + ", faces " + Words.list(condition.maps().stream().map(map -> Choice.said(map.face())).toList()) + ". "
-                + worst.map(damage -> "Soft " + Said.stretch(damage, units) + ", " + Said.length(damage.deepestMm(), units) + " deep at most.").orElse("No soft stretch.");
+        return "Decay map of " + Said.title(member) + ", faces " + Words.list(condition.maps().stream().map(map -> Choice.said(map.face())).toList())
+                + ". "
+                + worst.map(damage -> "Soft " + Said.stretch(damage, units) + ", " + Said.length(damage.deepestMm(), units)
+                        + " deep at most.").orElse("No soft stretch.");
     }
 }

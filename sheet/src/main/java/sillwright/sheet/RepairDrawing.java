@@ -17,7 +17,7 @@ import sillwright.work.Treatment;
 /// The measured drawing of one repair: as found with the line to cut to, as repaired from two sides, the section; true to
 /// scale and legible in black and white.
 public final class RepairDrawing {
-    static final double WIDTH = 182;
+    static final double WIDTH = 178;
     private static final double ASIDE = 50;
 
     private final Repair repair;
@@ -29,7 +29,7 @@ public final class RepairDrawing {
     private final Joint joint;
     private final double from;
     private final double to;
-    private final Canvas canvas = new Canvas(WIDTH, 8);
+    private final Canvas canvas = new Canvas(WIDTH, 0);
     private final boolean standing;
     private final boolean narrow;
     private final Scale scale;
@@ -48,10 +48,14 @@ public final class RepairDrawing {
         this.standing = member.run() == Member.Run.UPRIGHT;
         this.narrow = joint.cuts() || repair.treatment() instanceof Treatment.Dutchman;
         double over = across().stream().mapToDouble(each -> each).sum();
-        this.scale = standing ? Scale.fitting(over, to - from, WIDTH - ASIDE - (narrow ? 66 : 30), 118, units) : Scale.fitting(to - from, over, WIDTH - ASIDE - 26, 62, units);
+        this.scale = standing ? Scale.fitting(over, to - from, WIDTH - ASIDE - (narrow ? 66 : 30), narrow ? 92 : 46, units)
+                : Scale.fitting(to - from, over, WIDTH - ASIDE - 26, narrow ? 42 : 26, units);
     }
 
-    public static Drawing draw(Repair repair, Units units) { return new RepairDrawing(repair, units).draw(); }
+    public static Drawing draw(Repair repair, Units units) { return new RepairDrawing(repair, units).draw(8); }
+
+    /// Without its title, for a page that says it already.
+    static Drawing untitled(Repair repair, Units units) { return new RepairDrawing(repair, units).draw(0); }
 
     /// The stretch worth showing: all that is soft or new, and sound wood beside it.
     private double[] shown() {
@@ -74,32 +78,34 @@ public final class RepairDrawing {
         return Math.clamp((damage.fromMm() + damage.toMm() - patch.lengthMm()) / 2, 0, Math.max(0, member.lengthMm() - patch.lengthMm()));
     }
 
-    private Drawing draw() {
-        canvas.write(0.5, 4.6, Lettering.fitted(repair.id() + "  " + repair.treatment().words() + ", " + Said.title(member), Ink.LARGE, WIDTH - 2), Ink.LARGE, Anchor.START, Ink.BLACK);
-        List<Bench> benches = benches();
+    /// @param head paper kept for the title, mm; none where it is 0
+    private Drawing draw(double head) {
+        if (head > 0) canvas.write(0.5, 4.6, Lettering.fitted(repair.id() + "  " + repair.treatment().words() + ", " + Said.title(member), Ink.LARGE,
+                WIDTH - 2), Ink.LARGE, Anchor.START, Ink.BLACK);
+        List<Bench> benches = benches(head);
         asFound(benches.getFirst());
         if (benches.size() > 1) {
             asRepaired(benches.get(1), false);
             if (benches.size() > 2) asRepaired(benches.get(2), true);
         }
-        double bottom = benches.stream().mapToDouble(bench -> bench.whole().bottom()).max().orElse(0) + (standing ? 10 : 12);
+        double bottom = benches.stream().mapToDouble(bench -> bench.whole().bottom()).max().orElse(0) + (standing ? 9.5 : 7);
         canvas.heighten(bottom);
         canvas.heighten(canvas.labels().stream().mapToDouble(label -> label.box().bottom() + 2).max().orElse(0));
-        canvas.heighten(new RepairSection(canvas, repair, joint, units).draw(WIDTH - ASIDE / 2, 11) + 2);
-        notes();
-        legend();
+        canvas.heighten(new RepairSection(canvas, repair, joint, units).draw(WIDTH - ASIDE / 2, head + 3) + 2);
+        new RepairNotes(canvas, repair, units).draw(scale, asFound(), narrow);
         return canvas.done("repair-" + repair.id(), repair.id() + " " + repair.treatment().words() + ", " + Said.title(member), told(), 0.8);
     }
 
     /// One view as found; two more as repaired where anything is cut.
-    private List<Bench> benches() {
+    private List<Bench> benches(double head) {
         List<Bench> all = new ArrayList<>();
-        double x = standing ? 22 : 14, y = standing ? 16 + scale.paper(to - from) : 14;
+        double x = standing ? 22 : 14, y = head + (standing ? 8 + scale.paper(to - from) : 5);
         for (double over : across()) {
             double paper = scale.paper(over);
-            all.add(standing ? new Bench(canvas, member, scale, from, to, over, x, y) : new Bench(canvas, member, scale, from, to, over, x, y + paper + 4));
+            all.add(standing ? new Bench(canvas, member, scale, from, to, over, x, y) : new Bench(canvas, member, scale, from, to, over, x, y + paper
+                    + 4));
             if (standing) x += paper + 22;
-            else y += paper + 23;
+            else y += paper + 19;
         }
         return all;
     }
@@ -113,13 +119,16 @@ public final class RepairDrawing {
 
     private void asFound(Bench bench) {
         canvas.fill(bench.whole(), Ink.PAPER);
-        double low = Math.max(from, damage.fromMm()), high = Math.min(to, damage.toMm()), end = joint.end(), sound = end == 0 ? damage.toMm() : damage.fromMm();
+        double low = Math.max(from, damage.fromMm()), high = Math.min(to, damage.toMm()), end = joint.end(), sound = end == 0 ? damage.toMm()
+                : damage.fromMm();
         if (high > low) canvas.fill(bench.box(low, high, 0, bench.across()), asFound().fill());
         bench.outline();
         if (joint.cuts() && newStops()) cut(bench, false);
-        else for (double line : new double[] {damage.fromMm(), damage.toMm()}) if (line > 0 && line < member.lengthMm()) bench.line(line, -bench.across() * 0.06, line, bench.across() * 1.06, Ink.CUT);
+        else for (double line : new double[] {damage.fromMm(), damage.toMm()}) if (line > 0 && line < member.lengthMm()) bench.line(line,
+                -bench.across() * 0.06, line, bench.across() * 1.06, Ink.CUT);
         bench.grain(sound, end == 0 ? to : from);
-        if (damage.atAnEnd() && sound > 0 && sound < member.lengthMm()) bench.measureAlong(damage.atStart() ? 0 : member.lengthMm(), damage.atStart() ? damage.toMm() : damage.fromMm(), 5, units);
+        if (damage.atAnEnd() && sound > 0 && sound < member.lengthMm()) bench.measureAlong(damage.atStart() ? 0 : member.lengthMm(), damage.atStart()
+                ? damage.toMm() : damage.fromMm(), 5, units);
         else bench.measureAlong(damage.fromMm(), damage.toMm(), 5, units);
         bench.measureAcross(units);
         bench.named(List.of("as found,", Choice.said(face)));
@@ -139,7 +148,8 @@ public final class RepairDrawing {
         canvas.fill(bench.whole(), Ink.PAPER);
         double over = bench.across(), end = joint.end();
         if (repair.treatment() instanceof Treatment.Dutchman patch) patch(bench, patch, edge);
-        else if (joint.sloped() && joint.through() == edge) bench.shape(bench.newWood().fill(), Ink.FIRM, end, 0, end, over, joint.full(), over, joint.tip(), 0);
+        else if (joint.sloped() && joint.through() == edge) bench.shape(bench.newWood().fill(), Ink.FIRM, end, 0, end, over, joint.full(), over,
+                joint.tip(), 0);
         else {
             double out = repair.treatment() instanceof Treatment.BuildUp ? Math.max(0, (widest(edge) - over) / 2) : 0;
             bench.shape(bench.newWood().fill(), Ink.FIRM, end, -out, end, over + out, joint.tip(), over + out, joint.tip(), -out);
@@ -150,7 +160,8 @@ public final class RepairDrawing {
             bench.line(joint.tip(), over, to, over, Ink.FIRM);
             bench.end(joint.end() == 0 ? to : from, false);
         } else bench.outline();
-        if (repair.treatment() instanceof Treatment.BuildUp) bench.shape(Hatch.BREAK.fill(), Ink.THIN, end, over * 0.03, end, over * 0.97, end + (end == 0 ? -1 : 1) * scale.ratio() * 0.9, over * 0.97, end + (end == 0 ? -1 : 1) * scale.ratio() * 0.9, over * 0.03);
+        if (repair.treatment() instanceof Treatment.BuildUp) bench.shape(Hatch.BREAK.fill(), Ink.THIN, end, over * 0.03, end, over * 0.97, end
+                + (end == 0 ? -1 : 1) * scale.ratio() * 0.9, over * 0.97, end + (end == 0 ? -1 : 1) * scale.ratio() * 0.9, over * 0.03);
         if (joint.cuts() && newStops()) {
             if (joint.sloped()) bench.measureAlong(joint.full(), joint.tip(), 5, units);
             bench.measureAlong(end, joint.tip(), joint.sloped() ? 10 : 5, units);
@@ -181,7 +192,8 @@ public final class RepairDrawing {
 
     /// Centre lines of the screws or dowels that the repair states, spread over the joint: how many, not how long.
     private void fasteners(Bench bench, boolean edge) {
-        int screws = (int) Math.round(repair.needs().stream().filter(need -> need.material() == Material.SCREW).mapToDouble(Repair.Need::amount).sum());
+        int screws = (int) Math.round(repair.needs().stream()
+                .filter(need -> need.material() == Material.SCREW).mapToDouble(Repair.Need::amount).sum());
         double over = bench.across();
         Ink.Pen centre = new Ink.Pen(Ink.BLACK, 0.18, "1.8 0.5 0.4 0.5");
         if (joint.sloped() && screws > 0) {
@@ -189,7 +201,8 @@ public final class RepairDrawing {
             for (int i = 0; i < pairs; i++) {
                 double at = joint.full() + (joint.tip() - joint.full()) * (i + 1) / (pairs + 1);
                 if (edge == joint.through()) bench.line(at, -over * 0.06, at, over * 1.06, centre);
-                else for (double row : new double[] {0.28, 0.72}) canvas.circle(bench.px(at, over * row), bench.py(at, over * row), 0.55, Ink.PAPER, Ink.THIN);
+                else for (double row : new double[] {0.28, 0.72}) canvas.circle(bench.px(at, over * row), bench.py(at, over * row), 0.55, Ink.PAPER,
+                        Ink.THIN);
             }
         } else if (repair.steps().stream().anyMatch(step -> step.contains("dowel"))) {
             double reach = Math.max(60, over * 0.5);
@@ -197,59 +210,9 @@ public final class RepairDrawing {
         }
     }
 
-    private void notes() {
-        List<String> lines = new ArrayList<>();
-        for (Repair.Piece piece : repair.pieces()) lines.add(piece.label() + ": " + piece.species() + ", " + Said.size(piece.widthMm(), piece.depthMm(), piece.lengthMm(), units) + ", grain along its length");
-        switch (repair.treatment()) {
-            case Treatment.Watch(var until) -> lines.add("nothing is cut; look again: " + until);
-            case Treatment.Recoat(var areaMm2) -> lines.add("coat " + Words.area(areaMm2, units) + " of bare or failing skin");
-            case Treatment.Consolidate(var liquidMl, var fillMl) -> lines.add("consolidant " + Words.volume(liquidMl, units) + (fillMl > 0 ? ", filler " + Words.volume(fillMl, units) : ""));
-            case Treatment.Dutchman(_, _, var depthMm) -> lines.add("pocket " + Said.length(depthMm, units) + " deep, its edges back-cut a little so that the line at the face closes (drawn 1 in 12)");
-            case Treatment.BuildUp _ -> lines.add("black: capillary break under the base, held in from its edge; leave a gap that drains");
-            case Treatment.ButtSplice _, Treatment.ScarfSplice _ -> lines.add("red dashes: the line to cut to; take it from sound wood, not from this sheet");
-            case Treatment.Replace(var because) -> lines.add("the whole member in kind: " + because);
-        }
-        if (damage.ranOut()) lines.add("a probe ran out here: the wood may be soft or hollow further in than is drawn");
-        double screws = repair.needs().stream().filter(need -> need.material() == Material.SCREW).mapToDouble(Repair.Need::amount).sum();
-        if (screws > 0) lines.add(Words.number(screws, 0) + " screws; centre lines show how many, the steps say which and where");
-        double y = canvas.height() + 3;
-        for (String line : lines)
-            for (String part : wrapped(line, WIDTH - 4)) {
-                canvas.write(0.5, y, part, Ink.SMALL, Anchor.START, Ink.BLACK);
-                y += 4.2;
-            }
-        canvas.heighten(y - 2);
-    }
-
-    static List<String> wrapped(String words, double widthMm) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : Lettering.sayable(words).split(" ")) {
-            if (!line.isEmpty() && Lettering.widthMm(line + " " + word, Ink.SMALL) > widthMm) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.isEmpty() ? "" : " ").append(word);
-        }
-        if (!line.isEmpty()) lines.add(line.toString());
-        return lines;
-    }
-
-    private void legend() {
-        double y = canvas.height() + 1.5, x = 0.5;
-        canvas.heighten(y + 10.4);
-        if (asFound() != Hatch.DECAYED) x = Marks.swatch(canvas, x, y, asFound(), asFound().legend(units));
-        x = Marks.swatch(canvas, x, y, Hatch.DECAYED, asFound() == Hatch.DECAYED ? "decayed" : "lost from the section");
-        if (narrow) x = Marks.swatch(canvas, x, y, Hatch.NEW_LEVEL, "new wood");
-        if (repair.treatment() instanceof Treatment.BuildUp) x = Marks.swatch(canvas, x, y, Hatch.BREAK, "capillary break");
-        Marks.grain(canvas, x, y + 1.8, x + 7, y + 1.8);
-        canvas.write(x + 8, y + 2.9, "grain", Ink.SMALL, Anchor.START, Ink.BLACK);
-        canvas.write(0.5, y + 8.6, "views " + scale.words(), Ink.SMALL, Anchor.START, Ink.BLACK);
-        canvas.write(WIDTH - 1, y + 8.6, "screening, not engineering; measure again before cutting", Ink.SMALL, Anchor.END, Ink.ACT);
-    }
-
     private String told() {
-        String cut = joint.cuts() ? " New wood over " + Said.length(joint.newMm(), units) + " from the " + (joint.end() == 0 ? Said.startName(member) : Said.farName(member))
+        String cut = joint.cuts() ? " New wood over " + Said.length(joint.newMm(), units) + " from the " + (joint.end() == 0 ? Said.startName(member)
+                : Said.farName(member))
                 + (joint.sloped() ? ", the joint sloping over " + Said.length(joint.scarfMm(), units) : "") + "." : "";
         return Words.sentence(repair.treatment().words()) + " of " + Said.title(member) + ", soft " + Said.stretch(damage, units) + "." + cut;
     }

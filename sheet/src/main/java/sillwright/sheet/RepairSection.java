@@ -24,7 +24,7 @@ final class RepairSection {
         this.units = units;
         this.damage = repair.damage();
         this.member = damage.member();
-        this.scale = Scale.fitting(Math.max(member.widthMm(), base(true)), Math.max(member.depthMm(), base(false)), 30, 34, units);
+        this.scale = Scale.fitting(Math.max(member.widthMm(), base(true)), Math.max(member.depthMm(), base(false)), 30, 28, units);
     }
 
     /// The built-up base is as wide as its widest piece.
@@ -40,7 +40,7 @@ final class RepairSection {
         String name = switch (repair.treatment()) {
             case Treatment.Dutchman patch -> {
                 patch(whole, patch);
-                yield "section through the patch";
+                yield "through the patch";
             }
             case Treatment.BuildUp _ -> {
                 whole = base(whole);
@@ -50,15 +50,15 @@ final class RepairSection {
                 canvas.rect(whole, Hatch.SOFTENED.fill(), Ink.BOLD);
                 canvas.fill(whole.grown(-0.3), Ink.PAPER);
                 endGrain(whole);
-                yield "section, new";
+                yield "the new member";
             }
             case Treatment.ButtSplice _, Treatment.ScarfSplice _, Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _ -> {
                 Section.outline(canvas, damage.section(), scale, whole);
-                yield "section as found, " + Said.length(damage.section().stationMm(), units);
+                yield "as found, " + Section.station(member, damage.section(), units);
             }
         };
-        canvas.write(x, top + 2.6, name, Ink.SMALL, Anchor.MIDDLE, Ink.BLACK);
-        canvas.write(x, top + 6.4, scale.words(), Ink.SMALL, Anchor.MIDDLE, Ink.BLACK);
+        Section.within(canvas, x, top + 2.6, "section, " + scale.words());
+        Section.within(canvas, x, top + 6.4, name);
         Marks.level(canvas, whole.left(), whole.right(), whole.top(), whole.top() - 4, Said.length(whole.width() * scale.ratio(), units));
         Marks.upright(canvas, whole.bottom(), whole.top(), whole.left(), whole.left() - 4, Said.length(whole.height() * scale.ratio(), units));
         canvas.write(x, whole.bottom() + 4, member.run() == Member.Run.OUTWARD ? "bottom" : "front", Ink.SMALL, Anchor.MIDDLE, Ink.GREY);
@@ -70,10 +70,14 @@ final class RepairSection {
         canvas.rect(whole, Ink.PAPER, Ink.BOLD);
         double wide = scale.paper(patch.widthMm()), deep = scale.paper(patch.depthMm()), lean = deep / 12, x = whole.midX(), y = whole.midY();
         double[] corners = switch (member.sectionSide(damage.worst())) {
-            case FRONT -> new double[] {x - wide / 2, whole.bottom(), x + wide / 2, whole.bottom(), x + wide / 2 - lean, whole.bottom() - deep, x - wide / 2 + lean, whole.bottom() - deep};
-            case BACK -> new double[] {x - wide / 2, whole.top(), x + wide / 2, whole.top(), x + wide / 2 - lean, whole.top() + deep, x - wide / 2 + lean, whole.top() + deep};
-            case LEFT -> new double[] {whole.left(), y - wide / 2, whole.left(), y + wide / 2, whole.left() + deep, y + wide / 2 - lean, whole.left() + deep, y - wide / 2 + lean};
-            case RIGHT -> new double[] {whole.right(), y - wide / 2, whole.right(), y + wide / 2, whole.right() - deep, y + wide / 2 - lean, whole.right() - deep, y - wide / 2 + lean};
+            case FRONT -> new double[] {x - wide / 2, whole.bottom(), x + wide / 2, whole.bottom(), x + wide / 2 - lean, whole.bottom() - deep,
+                    x - wide / 2 + lean, whole.bottom() - deep};
+            case BACK -> new double[] {x - wide / 2, whole.top(), x + wide / 2, whole.top(), x + wide / 2 - lean, whole.top() + deep, x - wide / 2
+                    + lean, whole.top() + deep};
+            case LEFT -> new double[] {whole.left(), y - wide / 2, whole.left(), y + wide / 2, whole.left() + deep, y + wide / 2 - lean, whole.left()
+                    + deep, y - wide / 2 + lean};
+            case RIGHT -> new double[] {whole.right(), y - wide / 2, whole.right(), y + wide / 2, whole.right() - deep, y + wide / 2 - lean,
+                    whole.right() - deep, y - wide / 2 + lean};
         };
         canvas.polygon(Hatch.NEW_LEVEL.fill(), Ink.FIRM, corners);
     }
@@ -84,7 +88,8 @@ final class RepairSection {
         Box block = new Box(member.midX() - wide / 2, member.top(), wide, high);
         canvas.rect(block, Hatch.NEW_LEVEL.fill(), Ink.BOLD);
         canvas.rect(block.grown(-Math.max(0.8, scale.paper(6.35))), "none", Ink.HIDDEN);
-        canvas.rect(new Box(block.midX() - member.width() / 2, block.midY() - member.height() / 2, member.width(), member.height()), Ink.PAPER, Ink.FIRM);
+        canvas.rect(new Box(block.midX() - member.width() / 2, block.midY() - member.height() / 2, member.width(), member.height()), Ink.PAPER,
+                Ink.FIRM);
         return block;
     }
 
@@ -93,7 +98,8 @@ final class RepairSection {
         double step = Math.max(1.4, Math.min(whole.width(), whole.height()) / 7);
         for (double y = whole.bottom() - step; y > whole.top() + 0.4; y -= step) {
             double rise = Math.min(step * 0.8, y - whole.top() - 0.2);
-            canvas.add(Ink.HAIR.on(Markup.of("path").with("fill", "none").with("d", "M" + Marks.at(whole.left(), y) + "Q" + Marks.at(whole.midX(), y - rise * 2) + " " + Marks.at(whole.right(), y))));
+            canvas.add(Ink.HAIR.on(Markup.of("path").with("fill", "none").with("d", "M" + Marks.at(whole.left(), y) + "Q"
+                    + Marks.at(whole.midX(), y - rise * 2) + " " + Marks.at(whole.right(), y))));
         }
     }
 }

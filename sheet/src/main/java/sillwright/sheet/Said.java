@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 import sillwright.measure.Quantity;
+import sillwright.measure.Unit;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
 import sillwright.walk.Choice;
@@ -38,6 +39,14 @@ final class Said {
 
     static String days(LocalDate from, LocalDate to) { return from.equals(to) ? shortDay(from) : shortDay(from) + " – " + shortDay(to); }
 
+    /// A volume of wood: cubic inches or feet, millilitres or litres.
+    static String wood(double mL, Units units) {
+        if (mL <= 0) return "none";
+        if (units == Units.SI) return Words.volume(mL, units);
+        double inches = Unit.CUBIC_INCH.fromOwn(mL);
+        return inches >= 1728 ? Words.significant(inches / 1728, 3) + " ft³" : Words.significant(inches, 3) + " in³";
+    }
+
     static String length(double mm, Units units) { return Words.length(mm, units); }
 
     static String length(Optional<Quantity> value, Units units) { return value.map(v -> length(v.own(), units)).orElse("not measured"); }
@@ -53,7 +62,8 @@ final class Said {
     static String title(Side side) { return side.title().isBlank() ? side.id() + " side" : side.title(); }
 
     /// The title of the side of an id, or the id where nobody described it.
-    static String sideTitle(Survey survey, String id) { return Optional.ofNullable(survey.sides().get(id)).map(Said::title).orElse(id.isEmpty() ? "whole building" : id); }
+    static String sideTitle(Survey survey, String id) { return Optional.ofNullable(survey.sides().get(id)).map(Said::title).orElse(id.isEmpty()
+            ? "whole building" : id); }
 
     static String state(Condition.State state) { return Choice.said(state); }
 
@@ -84,7 +94,8 @@ final class Said {
         if (damage.atStart() && damage.atFarEnd()) return "over its whole length";
         if (damage.atStart()) return "up to " + length(damage.toMm(), units) + " from the " + startName(member);
         String from = "from " + length(damage.fromMm(), units);
-        return damage.atFarEnd() ? from + " to the " + farName(member) : from + " to " + length(damage.toMm(), units) + " from the " + startName(member);
+        return damage.atFarEnd() ? from + " to the " + farName(member) : from + " to " + length(damage.toMm(), units) + " from the "
+                + startName(member);
     }
 
     private static final List<String> POINTS = List.of("N", "NE", "E", "SE", "S", "SW", "W", "NW");

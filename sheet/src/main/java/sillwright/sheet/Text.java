@@ -51,7 +51,8 @@ final class Text {
     static List<Markup> table(List<String> heads, List<Integer> widths, List<? extends List<?>> rows) {
         if (rows.isEmpty()) return List.of();
         List<Markup> top = new ArrayList<>(), body = new ArrayList<>();
-        for (int i = 0; i < heads.size(); i++) top.add(Markup.of("th", heads.get(i)).with("scope", "col").with("style", "width: " + widths.get(i) + "%"));
+        for (int i = 0; i < heads.size(); i++) top.add(Markup.of("th", heads.get(i)).with("scope", "col").with("style", "width: " + widths.get(i)
+                + "%"));
         for (List<?> row : rows) {
             List<Markup> cells = new ArrayList<>();
             for (Object cell : row) cells.add(Markup.of("td", cell));

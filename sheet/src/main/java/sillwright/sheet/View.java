@@ -26,7 +26,8 @@ record View(Scale scale, double leftPaper, double gradePaper) {
             case LEVEL -> new double[] {x(left + along), y(above + across)};
             case RAKING -> {
                 double slant = Math.toRadians(member.slant().map(angle -> angle.own()).orElse(0.0));
-                yield new double[] {x(left + along * Math.cos(slant) - across * Math.sin(slant)), y(above + along * Math.sin(slant) + across * Math.cos(slant))};
+                yield new double[] {x(left + along * Math.cos(slant) - across * Math.sin(slant)), y(above + along * Math.sin(slant)
+                        + across * Math.cos(slant))};
             }
         };
     }
@@ -36,7 +37,8 @@ record View(Scale scale, double leftPaper, double gradePaper) {
 
     /// A stretch of a member over its whole width, four corners on paper.
     double[] stretch(Member member, double from, double to) {
-        double[] a = point(member, from, 0), b = point(member, to, 0), c = point(member, to, member.widthMm()), d = point(member, from, member.widthMm());
+        double[] a = point(member, from, 0), b = point(member, to, 0), c = point(member, to, member.widthMm()),
+                d = point(member, from, member.widthMm());
         return new double[] {a[0], a[1], b[0], b[1], c[0], c[1], d[0], d[1]};
     }
 

@@ -34,15 +34,18 @@ final class WalkSheet {
         Units units = assessment.settings().units();
         List<Markup> all = new ArrayList<>(List.of(h2("side-" + side.id(), Said.title(side))));
         String clearance = side.ground().clearance().map(mm -> ", the lowest wood " + Said.length(mm.own(), units) + " above it").orElse("");
-        all.add(p("Looks " + Said.point(side.bearing().own()) + " (" + Math.round(side.bearing().own()) + "°), " + Said.length(side.lengthMm(), units) + " long. At its foot: " + Choice.said(side.ground().surface()) + clearance + "."));
+        all.add(p("Looks " + Said.point(side.bearing().own()) + " (" + Math.round(side.bearing().own()) + "°), " + Said.length(side.lengthMm(), units)
+                + " long. At its foot: " + Choice.said(side.ground().surface()) + clearance + "."));
         Map<String, Integer> numbers = Elevation.numbers(assessment, side.id());
         List<List<?>> rows = new ArrayList<>();
         for (Member member : assessment.survey().membersOn(side.id())) rows.add(row(assessment, member, numbers.get(member.id()), units));
         if (rows.isEmpty()) all.add(p("No member of this side was described."));
-        all.addAll(Text.table(List.of("No.", "Member", "Size", "Condition", "Moisture", "Soft to", "Treatment"), List.of(4, 31, 25, 10, 8, 8, 14), rows));
+        all.addAll(Text.table(List.of("No.", "Member", "Size", "Condition", "Moisture", "Soft to", "Treatment"), List.of(4, 29, 24, 10, 8, 9, 16),
+                rows));
         List<Object> seen = new ArrayList<>();
         for (Sighting sighting : assessment.survey().sightingsOn(side.id()))
-            seen.add((sighting.seen() ? "" : "looked for, not seen: ") + sighting.sign().words() + sighting.member().map(id -> ", " + Said.title(assessment.survey().members().get(id))).orElse("")
+            seen.add((sighting.seen() ? "" : "looked for, not seen: ") + sighting.sign().words() + sighting.member()
+                    .map(id -> ", " + Said.title(assessment.survey().members().get(id))).orElse("")
                     + (sighting.words().isBlank() ? "" : " – " + sighting.words()));
         if (!seen.isEmpty()) {
             all.add(h3("seen-" + side.id(), "Seen on this side"));
@@ -56,12 +59,20 @@ final class WalkSheet {
         String state = condition == null ? "not worked" : Said.state(condition.state());
         String moisture = condition == null ? "" : condition.wettest().map(Words::percent).orElse("–");
         double deepest = condition == null ? 0 : condition.damages().stream().mapToDouble(Damage::deepestMm).max().orElse(0);
-        List<String> treatments = assessment.work().repairs().stream().filter(repair -> repair.damage().member().id().equals(member.id())).map(WalkSheet::treatment).toList();
+        List<Object> treatments = new ArrayList<>();
+        assessment.work().repairs().stream().filter(repair -> repair.damage().member().id().equals(member.id())).forEach(repair ->
+                treatments.add(p(treatment(repair))));
         boolean wet = condition != null && condition.wettest().orElse(0.0) >= 0.20;
-        return List.of(String.valueOf(number), List.of(new Node.Text(Said.title(member)), small(Choice.said(member.kind()) + ", " + member.species() + ", " + Choice.said(member.role()))),
-                Said.size(member.widthMm(), member.depthMm(), member.lengthMm(), units), condition != null && condition.needsWork() ? b(state) : new Node.Text(state), wet ? b(moisture) : new Node.Text(moisture),
-                deepest > 0 ? Said.length(deepest, units) : "–", treatments.isEmpty() ? "–" : String.join("; ", treatments));
+        return List.of(String.valueOf(number), List.of(new Node.Text(Said.title(member)), small(Choice.said(member.kind()) + ", " + member.species()
+                + ", " + Choice.said(member.role()))),
+                Said.size(member.widthMm(), member.depthMm(), member.lengthMm(), units), condition != null && condition.needsWork() ? b(state)
+                        : new Node.Text(state), wet ? b(moisture) : new Node.Text(moisture),
+                deepest > 0 ? Said.length(deepest, units) : "–", treatments.isEmpty() ? new Node.Text("–") : treatments);
     }
 
-    private static String treatment(Repair repair) { return repair.id() + " " + repair.treatment().words() + (repair.urgent() ? ", cannot wait" : ""); }
+    private static List<Node> treatment(Repair repair) {
+        String words = repair.id() + " " + repair.treatment().words();
+        Node urgent = repair.urgent() ? act(", cannot wait") : new Node.Text("");
+        return words.contains(":") ? List.of(n(words), urgent) : List.of(new Node.Text(words), urgent);
+    }
 }

@@ -13,7 +13,7 @@ import sillwright.work.WorkFindings.TaskKind;
 
 /// The order of work as a chart for the wall: a line for each task, its days as a bar, time running right.
 public final class WallChart {
-    private static final double WIDTH = 182;
+    private static final double WIDTH = 178;
     private static final double NAMES = 74;
     private static final double ROW = 4.7;
     private static final int ROWS = 42;
@@ -24,8 +24,10 @@ public final class WallChart {
     public static List<Drawing> draw(List<Task> tasks) {
         List<Drawing> sheets = new ArrayList<>();
         if (tasks.isEmpty()) return sheets;
-        LocalDate first = tasks.stream().map(Task::start).min(LocalDate::compareTo).orElseThrow(), last = tasks.stream().map(Task::end).max(LocalDate::compareTo).orElseThrow();
-        for (int from = 0; from < tasks.size(); from += ROWS) sheets.add(sheet(tasks.subList(from, Math.min(tasks.size(), from + ROWS)), first, last, sheets.size() + 1));
+        LocalDate first = tasks.stream().map(Task::start).min(LocalDate::compareTo).orElseThrow(), last = tasks.stream()
+                .map(Task::end).max(LocalDate::compareTo).orElseThrow();
+        for (int from = 0; from < tasks.size(); from += ROWS) sheets.add(sheet(tasks.subList(from, Math.min(tasks.size(), from + ROWS)), first, last,
+                sheets.size() + 1));
         return List.copyOf(sheets);
     }
 
@@ -36,13 +38,15 @@ public final class WallChart {
         weeks(canvas, first, last, day, top, bottom);
         for (int i = 0; i < tasks.size(); i++) {
             Task task = tasks.get(i);
-            double y = top + i * ROW, x = NAMES + ChronoUnit.DAYS.between(first, task.start()) * day, wide = Math.max(0.8, (ChronoUnit.DAYS.between(task.start(), task.end()) + 1) * day);
+            double y = top + i * ROW, x = NAMES + ChronoUnit.DAYS.between(first, task.start()) * day,
+                    wide = Math.max(0.8, (ChronoUnit.DAYS.between(task.start(), task.end()) + 1) * day);
             canvas.line(0, y + ROW, WIDTH - 2, y + ROW, new Ink.Pen(Ink.GREY, 0.06, ""));
             canvas.write(0.5, y + 3.5, Lettering.fitted(task.id() + " " + task.title(), Ink.SMALL, NAMES - 3), Ink.SMALL, Anchor.START, Ink.BLACK);
             bar(canvas, task.kind(), new Box(x, y + 0.9, wide, ROW - 1.8));
         }
         canvas.line(NAMES, top, NAMES, bottom, Ink.THIN);
-        return canvas.done("order-of-work-" + number, "Order of work", "Order of work as a chart, " + Said.day(first) + " to " + Said.day(last) + "; the table beside it says the same in words.", 0.6);
+        return canvas.done("order-of-work-" + number, "Order of work", "Order of work as a chart, " + Said.day(first) + " to " + Said.day(last)
+                + "; the table beside it says the same in words.", 0.6);
     }
 
     /// Waiting is dotted, water is filled with the acting colour, all other work stands in firm outline.

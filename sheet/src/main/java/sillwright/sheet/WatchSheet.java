@@ -21,7 +21,8 @@ final class WatchSheet {
             all.add(p(round.why()));
             List<List<?>> rows = new ArrayList<>();
             for (Check check : round.checks())
-                rows.add(List.of("[   ]", Said.sideTitle(assessment.survey(), check.side()), check.words() + (check.because().isEmpty() ? "" : " (" + check.because() + ")"), check.last().isEmpty() ? "–" : check.last(), check.expected(), ""));
+                rows.add(List.of("[   ]", Said.sideTitle(assessment.survey(), check.side()), check.words() + (check.because().isEmpty() ? "" : " ("
+                        + check.because() + ")"), check.last().isEmpty() ? "–" : check.last(), check.expected(), ""));
             all.addAll(table(List.of("", "Side", "Look", "Last time", "Should be", "Found"), List.of(6, 15, 35, 14, 15, 15), rows));
         }
         return div("upright", all);

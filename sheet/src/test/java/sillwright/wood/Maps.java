@@ -23,6 +23,7 @@ public final class Maps {
                 chance[row * columns + column] = d > 3 ? 0.97 : 0.04;
                 volume += d * cell / 1000;
             }
-        return new DepthMap(face, columns, rows, member.lengthMm(), across, through, depths, high, chance, probes, new Interval(volume * 0.7, volume, volume * 1.5));
+        return new DepthMap(face, columns, rows, member.lengthMm(), across, through, depths, high, chance, probes, new Interval(volume * 0.7, volume,
+                volume * 1.5));
     }
 }
