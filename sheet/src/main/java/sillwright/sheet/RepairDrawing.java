@@ -141,6 +141,10 @@ public final class RepairDrawing {
 
     private void cut(Bench bench, boolean edge) {
         boolean slopes = joint.sloped() && joint.through() == edge;
+        if (joint.lapped() && edge) {
+            bench.line(joint.full(), bench.across() * 1.08, joint.full(), bench.across() / 2, Ink.CUT);
+            bench.line(joint.full(), bench.across() / 2, joint.tip(), bench.across() / 2, Ink.CUT);
+        }
         bench.line(slopes ? joint.full() : joint.tip(), bench.across() * 1.08, joint.tip(), -bench.across() * 0.08, Ink.CUT);
     }
 
@@ -150,10 +154,14 @@ public final class RepairDrawing {
         if (repair.treatment() instanceof Treatment.Dutchman patch) patch(bench, patch, edge);
         else if (joint.sloped() && joint.through() == edge) bench.shape(bench.newWood().fill(), Ink.FIRM, end, 0, end, over, joint.full(), over,
                 joint.tip(), 0);
-        else {
+        else if (joint.lapped() && edge) {
+            double lean = over / 12 * (end == 0 ? 1 : -1);
+            bench.shape(bench.newWood().fill(), Ink.FIRM, end, 0, end, over, joint.full(), over, joint.full() + lean, over / 2, joint.tip(), over / 2,
+                    joint.tip() - lean, 0);
+        } else {
             double out = repair.treatment() instanceof Treatment.BuildUp ? Math.max(0, (widest(edge) - over) / 2) : 0;
             bench.shape(bench.newWood().fill(), Ink.FIRM, end, -out, end, over + out, joint.tip(), over + out, joint.tip(), -out);
-            if (joint.sloped()) bench.line(joint.full(), 0, joint.full(), over, Ink.HIDDEN);
+            if (joint.runs()) bench.line(joint.full(), 0, joint.full(), over, Ink.HIDDEN);
         }
         if (repair.treatment() instanceof Treatment.BuildUp) {
             bench.line(joint.tip(), 0, to, 0, Ink.FIRM);
@@ -163,8 +171,8 @@ public final class RepairDrawing {
         if (repair.treatment() instanceof Treatment.BuildUp) bench.shape(Hatch.BREAK.fill(), Ink.THIN, end, over * 0.03, end, over * 0.97, end
                 + (end == 0 ? -1 : 1) * scale.ratio() * 0.9, over * 0.97, end + (end == 0 ? -1 : 1) * scale.ratio() * 0.9, over * 0.03);
         if (joint.cuts() && newStops()) {
-            if (joint.sloped()) bench.measureAlong(joint.full(), joint.tip(), 5, units);
-            bench.measureAlong(end, joint.tip(), joint.sloped() ? 10 : 5, units);
+            if (joint.runs()) bench.measureAlong(joint.full(), joint.tip(), 5, units);
+            bench.measureAlong(end, joint.tip(), joint.runs() ? 10 : 5, units);
             bench.grain(joint.tip(), end == 0 ? to : from);
             fasteners(bench, edge);
         } else if (joint.cuts()) bench.measureAlong(0, member.lengthMm(), 5, units);
@@ -204,6 +212,12 @@ public final class RepairDrawing {
                 else for (double row : new double[] {0.28, 0.72}) canvas.circle(bench.px(at, over * row), bench.py(at, over * row), 0.55, Ink.PAPER,
                         Ink.THIN);
             }
+        } else if (joint.lapped()) {
+            for (double share : new double[] {0.25, 0.75}) {
+                double at = joint.full() + (joint.tip() - joint.full()) * share;
+                if (edge) bench.line(at, -over * 0.1, at, over * 1.1, centre);
+                else canvas.circle(bench.px(at, over / 2), bench.py(at, over / 2), 1, Ink.PAPER, Ink.FIRM);
+            }
         } else if (repair.steps().stream().anyMatch(step -> step.contains("dowel"))) {
             double reach = Math.max(60, over * 0.5);
             for (double row : new double[] {0.3, 0.7}) bench.line(joint.tip() - reach, over * row, joint.tip() + reach, over * row, centre);
@@ -213,7 +227,8 @@ public final class RepairDrawing {
     private String told() {
         String cut = joint.cuts() ? " New wood over " + Said.length(joint.newMm(), units) + " from the " + (joint.end() == 0 ? Said.startName(member)
                 : Said.farName(member))
-                + (joint.sloped() ? ", the joint sloping over " + Said.length(joint.scarfMm(), units) : "") + "." : "";
+                + (joint.sloped() ? ", the joint sloping over " + Said.length(joint.scarfMm(), units) : "")
+                + (joint.lapped() ? ", lapped over " + Said.length(joint.scarfMm(), units) : "") + "." : "";
         return Words.sentence(repair.treatment().words()) + " of " + Said.title(member) + ", soft " + Said.stretch(damage, units) + "." + cut;
     }
 }

@@ -44,6 +44,7 @@ final class RepairNotes {
             case Treatment.Dutchman(_, _, var depthMm) -> lines.add("pocket " + Said.length(depthMm, units)
                     + " deep, its edges back-cut a little so that the line at the face closes (drawn 1 in 12)");
             case Treatment.BuildUp _ -> lines.add("black: capillary break under the base, held in from its edge; leave a gap that drains");
+            case Treatment.HalfLap _ -> lines.add("red dashes: the line to cut to; bolts a quarter of the lap from each end, their size the engineer's");
             case Treatment.ButtSplice _, Treatment.ScarfSplice _ ->
                     lines.add("red dashes: the line to cut to; take it from sound wood, not from this sheet");
             case Treatment.Replace(var because) -> lines.add("the whole member in kind: " + because);

@@ -52,7 +52,7 @@ final class RepairSection {
                 endGrain(whole);
                 yield "the new member";
             }
-            case Treatment.ButtSplice _, Treatment.ScarfSplice _, Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _ -> {
+            case Treatment.ButtSplice _, Treatment.HalfLap _, Treatment.ScarfSplice _, Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _ -> {
                 Section.outline(canvas, damage.section(), scale, whole);
                 yield "as found, " + Section.station(member, damage.section(), units);
             }
