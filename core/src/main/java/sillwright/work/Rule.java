@@ -17,7 +17,7 @@ enum Rule {
     STANDS_WET(Basis.practice("end grain in the ground stays wet whatever is put on it")),
     DEPTH_NOT_KNOWN(Basis.practice("a reading at the probe's limit says only `at least`")),
     PATCH_TOO_DEEP(Basis.own("a dutchman is let in at most half way through, so that as much sound wood stays beneath as is laid in")),
-    PATCH_TOO_LONG(Basis.own("a dutchman takes at most half the length of the piece")),
+    PATCH_TOO_LONG(Basis.own("a dutchman takes at most half the length of the piece, unless it lies on masonry all along")),
     PATCH_IS_NO_MEMBER(Basis.own("a loaded member may be patched while it keeps three quarters of its area and of its bending modulus; one that lies on masonry all along, half of its area")),
     PATCH_HAS_NO_SHOULDERS(Basis.own("a dutchman wants sound wood around it: soft on three faces there is none to let it into")),
     BUILD_UP_BEARS_LOAD(Basis.practice("a built-up base carries nothing but itself")),

@@ -104,7 +104,7 @@ final class Weighing {
         if (patch.depthMm() > Limits.PATCH_SHARE * job.throughMm() + 1e-9)
             refusals.add(new Refusal(Rule.PATCH_TOO_DEEP, "it would go " + Words.length(patch.depthMm(), units) + " into " + Words.length(job.throughMm(), units)
                     + ", more than half way through"));
-        if (patch.lengthMm() > Limits.PATCH_LENGTH * job.member().lengthMm())
+        if (!job.liesOnMasonry() && patch.lengthMm() > Limits.PATCH_LENGTH * job.member().lengthMm())
             refusals.add(new Refusal(Rule.PATCH_TOO_LONG, "it would be " + Words.length(patch.lengthMm(), units) + " long in a piece of "
                     + Words.length(job.member().lengthMm(), units)));
         if (job.facesLost() > 2)
