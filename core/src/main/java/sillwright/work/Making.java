@@ -1,10 +1,8 @@
 package sillwright.work;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 import sillwright.measure.Basis;
@@ -31,7 +29,7 @@ final class Making {
         for (Option option : options) for (Refusal refusal : option.refusals()) basis.addAll(refusal.rule().basis());
         basis.addAll(Rule.LOSES_MORE_WOOD.basis());
         basis.addAll(basis(job, treatment));
-        return new Repair(id, job.damage(), treatment, reasons(job, taken, options, settled.also()), others(job, taken, options), gravest.urgent(),
+        return new Repair(id, job.damage(), treatment, reasons(job, taken, settled.also()), others(job, taken, options), gravest.urgent(),
                 job.water().stream().map(RankedSource::id).toList(), Steps.of(job, treatment), Amounts.pieces(id, job, treatment),
                 Amounts.of(job, treatment), cautions(job, gravest, treatment, yearBuilt), List.copyOf(basis));
     }
@@ -47,16 +45,10 @@ final class Making {
         return basis;
     }
 
-    private static List<String> reasons(Job job, Option taken, List<Option> options, List<Job> also) {
+    private static List<String> reasons(Job job, Option taken, List<Job> also) {
         List<String> reasons = new ArrayList<>();
         reasons.add(taken.lostMl() > 0 ? Words.sentence(taken.treatment().words()) + " takes " + share(job, taken) + " of the piece; nothing that keeps more of it would hold."
                 : Words.sentence(taken.treatment().words()) + " takes no original wood, and it will hold.");
-        Map<String, List<String>> refused = new LinkedHashMap<>();
-        for (Option option : options) {
-            if (option == taken) break;
-            if (!option.holds()) refused.computeIfAbsent(option.refusals().getFirst().words(), _ -> new ArrayList<>()).add(option.treatment().words());
-        }
-        refused.forEach((words, treatments) -> reasons.add("Not " + String.join(", nor ", treatments) + ": " + words + "."));
         if (!job.water().isEmpty())
             reasons.add("Wait until the water is stopped: " + Words.list(job.water().stream().limit(3).map(source -> source.words() + " ("
                     + Words.percent(source.probability()) + ")").toList()) + ".");

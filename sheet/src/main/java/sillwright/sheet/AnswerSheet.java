@@ -21,7 +21,8 @@ import static sillwright.sheet.Text.*;
 
 /// The first page: the answer before anything else.
 final class AnswerSheet {
-    private static final int FEW = 6;
+    /// So many of each, that the answer stays on one page.
+    private static final int FEW = 4, URGENT = 6;
 
     private AnswerSheet() {}
 
@@ -83,7 +84,7 @@ final class AnswerSheet {
                     + ": " + Said.state(condition.state()) + ", soft "
                     + Said.stretch(condition.damages().getFirst(), units) + "; " + Words.percent(kept) + " of the section left")));
         }
-        return with(h3("wrong", "What is wrong"), list(lines), more(worst.size(), "members"));
+        return with(h3("wrong", "What is wrong"), list(lines), more(worst.size(), FEW, "members"));
     }
 
     private static List<Markup> water(Assessment assessment) {
@@ -95,7 +96,7 @@ final class AnswerSheet {
             lines.add(List.of(act(source.id() + " "), new Node.Text(Words.sentence(source.words()) + " (" + Words.percent(source.probability())
                     + " likely)"
                     + source.remedies().stream().findFirst().map(remedy -> ". " + remedy.words()).orElse(""))));
-        return with(h3("stop", "The water to stop first"), list(lines), more(all.size(), "sources"));
+        return with(h3("stop", "The water to stop first"), list(lines), more(all.size(), FEW, "sources"));
     }
 
     private static List<Markup> urgent(Assessment assessment) {
@@ -103,10 +104,10 @@ final class AnswerSheet {
         if (all.isEmpty()) return List.of(h3("urgent", "What cannot wait"),
                 p("Nothing found on this walk is marked as urgent. That is no promise of safety."));
         List<Object> lines = new ArrayList<>();
-        for (Repair repair : all.stream().limit(FEW).toList())
+        for (Repair repair : all.stream().limit(URGENT).toList())
             lines.add(List.of(act(repair.id() + " "), new Node.Text(Said.title(repair.damage().member()) + ": " + repair.treatment().words()
                     + (repair.waterFirst().isEmpty() ? "" : ", after " + Words.list(repair.waterFirst())))));
-        return with(h3("urgent", "What cannot wait"), list(lines), more(all.size(), "repairs"));
+        return with(h3("urgent", "What cannot wait"), list(lines), more(all.size(), URGENT, "repairs"));
     }
 
     private static List<Markup> order(Assessment assessment, Units units) {
@@ -114,7 +115,7 @@ final class AnswerSheet {
         if (all.isEmpty()) return List.of(h3("to-order", "What to order"), p("Nothing."));
         List<Object> lines = new ArrayList<>();
         for (OrderLine line : all.stream().limit(FEW).toList()) lines.add(line.item() + ": " + Counted.buy(line, units));
-        return with(h3("to-order", "What to order"), list(lines), more(all.size(), "lines"));
+        return with(h3("to-order", "What to order"), list(lines), more(all.size(), FEW, "lines"));
     }
 
     private static List<Markup> when(Assessment assessment) {
@@ -146,8 +147,8 @@ final class AnswerSheet {
         return List.of(h3("missing", "What is not in here"), p(said));
     }
 
-    private static List<Markup> more(int size, String what) { return size <= FEW ? List.of()
-            : List.of(small("And " + (size - FEW) + " more " + what + ", further on.")); }
+    private static List<Markup> more(int size, int told, String what) { return size <= told ? List.of()
+            : List.of(small("And " + (size - told) + " more " + what + ", further on.")); }
 
     @SafeVarargs
     private static List<Markup> with(Markup head, List<Markup>... rest) {

@@ -3,6 +3,7 @@ package sillwright.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 import sillwright.Assessment;
 import sillwright.measure.Units;
@@ -17,6 +18,8 @@ final class WaterSheet {
     /// Sources less likely than this are named in one line only. Own choice.
     private static final double WORTH_TELLING = 0.15;
 
+    private static final int FEW = 6;
+
     private WaterSheet() {}
 
     static Markup page(Assessment assessment) {
@@ -25,9 +28,15 @@ final class WaterSheet {
         all.add(p("Sources in order of how likely they are at work, all sightings weighed together. ",
                 b("Find and stop these before any wood is cut.")));
         List<List<?>> rows = new ArrayList<>();
-        for (RankedSource source : water.sources()) if (source.probability() >= WORTH_TELLING) rows.add(row(assessment, source));
+        List<List<?>> lesser = new ArrayList<>();
+        for (RankedSource source : water.sources()) {
+            if (source.probability() >= WaterFindings.LIKELY) rows.add(row(assessment, source));
+            else if (source.probability() >= WORTH_TELLING) lesser.add(lesser(assessment, source));
+        }
         if (rows.isEmpty()) all.add(p("No source stands out on what was seen so far."));
         all.addAll(table(List.of("", "Source", "Likely", "What speaks for it, and against", "What stops it"), List.of(5, 20, 8, 33, 34), rows));
+        if (!lesser.isEmpty()) all.add(h3("lesser", "Less likely, and not ruled out"));
+        all.addAll(table(List.of("", "Source", "Where", "Likely", "What speaks most for it or against it"), List.of(5, 26, 24, 9, 36), lesser));
         List<String> faint = water.sources().stream().filter(source -> source.probability() < WORTH_TELLING).map(source -> source.words() + " ("
                 + Words.percent(source.probability()) + ")").toList();
         if (!faint.isEmpty()) all.add(small("Hardly likely: " + String.join("; ", faint) + "."));
@@ -40,19 +49,29 @@ final class WaterSheet {
         return div("upright", all);
     }
 
+    private static List<?> lesser(Assessment assessment, RankedSource source) {
+        String strongest = weightiest(source).limit(1).map(one -> (one.weight() >= 0 ? "for: " : "against: ") + one.words()).findFirst().orElse("");
+        return List.of(source.id(), source.source().words(), where(assessment, source), n(Words.percent(source.probability())), strongest);
+    }
+
+    private static Stream<WaterFindings.Evidence> weightiest(RankedSource source) {
+        return source.evidence().stream().sorted(Comparator.comparingDouble(one -> -Math.abs(one.weight())));
+    }
+
+    private static String where(Assessment assessment, RankedSource source) {
+        return Said.sideTitle(assessment.survey(), source.side()) + (source.place().isEmpty() ? "" : ", " + source.place());
+    }
+
     private static List<?> row(Assessment assessment, RankedSource source) {
         List<Object> evidence = new ArrayList<>();
-        source.evidence().stream().sorted(Comparator.comparingDouble(one -> -Math.abs(one.weight())))
-                .limit(6).forEach(one -> evidence.add(List.of(new Node.Text((one.weight() >= 0 ? "for: " : "against: ") + one.words() + " "),
+        weightiest(source).limit(4).forEach(one -> evidence.add(List.of(new Node.Text((one.weight() >= 0 ? "for: " : "against: ") + one.words() + " "),
                         n("(" + (one.weight() > 0 ? "+" : "") + Words.number(one.weight(), 1) + ")"))));
         List<Object> remedies = new ArrayList<>();
-        source.remedies().forEach(remedy -> remedies.add(remedy.words() + " About " + Words.number(remedy.hours(), 1) + " h."));
-        String members = source.members().isEmpty() ? "" : "Wets " + Words.list(source.members().stream().map(id -> named(assessment, id)).toList())
-                + ".";
-        String place = Said.sideTitle(assessment.survey(), source.side()) + (source.place().isEmpty() ? "" : ", " + source.place());
-        boolean likely = source.probability() >= WaterFindings.LIKELY;
-        return List.of(likely ? act(source.id()) : new Node.Text(source.id()), List.of(b(Words.sentence(source.source().words())),
-                small(place + ". " + members)),
+        source.remedies().stream().limit(2).forEach(remedy -> remedies.add(remedy.words() + " About " + Words.number(remedy.hours(), 1) + " h."));
+        List<String> wets = source.members().stream().map(id -> named(assessment, id)).toList();
+        String members = wets.isEmpty() ? "" : "Wets " + (wets.size() <= FEW ? Words.list(wets) : String.join(", ", wets.subList(0, FEW)) + " and "
+                + (wets.size() - FEW) + " more") + ".";
+        return List.of(act(source.id()), List.of(b(Words.sentence(source.source().words())), small(where(assessment, source) + ". " + members)),
                 List.of(n(Words.percent(source.probability())), small("before: " + Words.percent(source.prior()))), list(evidence), list(remedies));
     }
 
