@@ -80,37 +80,41 @@ public final class Network {
     }
 
     /// Probability of a finding that was not looked for, given the rest.
-    public double chance(int finding, List<Look> looks) { return 1 - with(finding, Look.NOT_SEEN, looks).weigh() / weighing(looks).weigh(); }
+    public double chance(int finding, List<Look> looks) {
+        Weighing before = weighing(looks);
+        return 1 - before.again(with(finding, Look.NOT_SEEN, looks)).weigh() / before.weigh();
+    }
 
     /// What a look at one finding is expected to tell of which sources are at work, bits.
     ///
     /// The mutual information between the finding and all the sources together, given the rest: entropy of the finding
     /// less its expected entropy once the sources were known. The work doubles with each source the finding links to.
-    public double bits(int finding, List<Look> looks) {
-        double absent = with(finding, Look.NOT_SEEN, looks).weigh(), all = weighing(looks).weigh();
-        return Math.max(0, entropyBits(absent / all) - spread(finding, looks) / all);
+    public double bits(int finding, List<Look> looks) { return bits(finding, weighing(looks), looks); }
+
+    double bits(int finding, Weighing before, List<Look> looks) {
+        double all = before.weigh(), absent = before.again(with(finding, Look.NOT_SEEN, looks)).weigh() / all;
+        return Math.max(0, entropyBits(absent) - before.spread(findings.get(finding)) / all);
     }
 
-    /// Expected entropy of the finding given its sources, times the probability of the rest.
-    private double spread(int finding, List<Look> looks) {
-        Finding asked = findings.get(finding);
-        return clamp(asked, 0, weighing(looks), 1 - asked.leak());
-    }
-
-    private static double clamp(Finding asked, int from, Weighing weighing, double absent) {
-        if (from == asked.links().size()) return entropyBits(absent) * weighing.weigh();
-        Link link = asked.links().get(from);
-        return clamp(asked, from + 1, weighing.without(link.source()), absent)
-                + clamp(asked, from + 1, weighing.having(link.source()), absent * (1 - link.strength()));
-    }
-
-    private Weighing with(int finding, Look look, List<Look> looks) {
+    /// The looks with one of them changed.
+    static List<Look> with(int finding, Look look, List<Look> looks) {
         List<Look> also = new ArrayList<>(looks);
         also.set(finding, look);
-        return weighing(also);
+        return also;
     }
 
-    private Weighing weighing(List<Look> looks) {
+    /// The most that a look at one finding can tell, bits, from its chance of being absent alone.
+    ///
+    /// Entropy is concave, so the finding's expected entropy lies above the chord between none and all of its sources at
+    /// work. With a single source the chord is exact.
+    static double boundBits(Finding asked, double absent) {
+        double none = 1 - asked.leak(), all = none;
+        for (Link link : asked.links()) all *= 1 - link.strength();
+        double chord = none == all ? entropyBits(none) : entropyBits(all) + (absent - all) / (none - all) * (entropyBits(none) - entropyBits(all));
+        return Math.max(0, entropyBits(absent) - chord);
+    }
+
+    Weighing weighing(List<Look> looks) {
         if (looks.size() != findings.size()) throw new Refused("findings", "there are {} looks for {} findings", "give one look for each finding", looks.size(), findings.size());
         return Weighing.of(priors, findings, looks);
     }
