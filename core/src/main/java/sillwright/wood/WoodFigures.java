@@ -15,6 +15,7 @@ public final class WoodFigures {
         all.addAll(MovementFigures.all());
         all.addAll(SpreadFigures.all());
         all.add(SectionFigure.section());
+        all.addAll(StrengthFigures.all());
         return List.copyOf(all);
     }
 }
