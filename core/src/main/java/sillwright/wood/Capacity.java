@@ -16,6 +16,7 @@ import sillwright.wood.strength.Duration;
 import sillwright.wood.strength.Grade;
 import sillwright.wood.strength.Post;
 import sillwright.wood.strength.Tributary;
+import sillwright.wood.strength.UnitLoads;
 
 /// How much of what is left of a member its load uses up: a screening figure, never a design.
 ///
@@ -25,13 +26,23 @@ import sillwright.wood.strength.Tributary;
 /// @param verdict     what it comes to
 /// @param words       one sentence
 /// @param alert       what to do now; empty where there is no alarm
+/// @param shore       what one shore beneath it must bear
 /// @param assumptions what was taken for granted, each a sentence
 /// @param basis       what it rests on
-public record Capacity(Member member, Interval utilisation, Verdict verdict, String words, Optional<String> alert, List<String> assumptions, List<Basis> basis) {
+public record Capacity(Member member, Interval utilisation, Verdict verdict, String words, Optional<String> alert, Shore shore, List<String> assumptions, List<Basis> basis) {
     public Capacity {
         assumptions = List.copyOf(assumptions);
         basis = List.copyOf(basis);
     }
+
+    /// What one shore must bear, and the pad it stands on.
+    ///
+    /// @param loadN     the heaviest combination: all of a post's or a base's; half of a beam's, at either end; of a sill what four feet of it bear
+    /// @param padSideMm of a square pad on ground of the least presumptive bearing value
+    public record Shore(double loadN, double padSideMm) {}
+
+    /// A sill is shored at least so often, mm; this program's own choice, of common practice.
+    private static final double SHORE_EVERY_MM = 1219.2;
 
     /// From calm to alarm. All but the first ask for a shore.
     public enum Verdict { BEARS, IN_DOUBT, OVERLOADED, HOLLOW }
@@ -85,8 +96,19 @@ public record Capacity(Member member, Interval utilisation, Verdict verdict, Str
                     + "confirmed by worked examples that were read"), Adjusted.BASIS, Duration.BASIS));
             basis.addAll(values.basis());
             basis.addAll(demand.basis());
-            return new Capacity(member, utilisation, verdict, words(verdict, utilisation, slender), verdict == Verdict.BEARS ? Optional.empty() : Optional.of(ALERT), assumptions, basis);
+            return new Capacity(member, utilisation, verdict, words(verdict, utilisation, slender), verdict == Verdict.BEARS ? Optional.empty() : Optional.of(ALERT),
+                    shore(work, member, demand), assumptions, basis);
         });
+    }
+
+    private static Shore shore(Work work, Member member, Demand demand) {
+        double heaviest = demand.loads().stream().mapToDouble(Tributary.Load::load).max().orElseThrow();
+        double load = heaviest * switch (work) {
+            case POST, SEAT, FOOT -> 1;
+            case BEAM_OVER_WIDTH, BEAM_OVER_DEPTH -> member.lengthMm() / 2;
+            case SEAT_ALONG -> Math.min(SHORE_EVERY_MM, member.lengthMm());
+        };
+        return new Shore(load, Tributary.padSideMm(load, UnitLoads.all().get("soil").loadMPa()));
     }
 
     private static double use(Work work, Member member, Optional<Section> rest, Demand demand, DesignValues values, boolean wet) {

@@ -109,8 +109,8 @@ final class StrengthFigures {
         double load = in.own("load"), sag = beam.sagMm(load), use = beam.greatest(load);
         out.put("bending", beam.bentMPa(load), Kind.STRESS).put("shear", beam.shearMPa(load), Kind.STRESS).put("deflection", sag, Kind.LENGTH)
                 .put("utilisation", use, Kind.NUMBER).put("allowableBending", beam.allowedBendingMPa(), Kind.STRESS).put("allowableShear", wood.shearMPa(), Kind.STRESS)
-                .put("CL", beam.cl(), Kind.NUMBER).put("capacity", beam.capacityNPerMm(), Kind.LINE_LOAD)
-                .put("spanOver", sag > in.own("span") / 1e6 ? in.own("span") / sag : 1e6, Kind.NUMBER);
+                .put("CL", beam.cl(), Kind.NUMBER).put("capacity", beam.capacityNPerMm(), Kind.LINE_LOAD);
+        if (load > 0) out.put("spanOver", in.own("span") / sag, Kind.NUMBER);
         out.beware(SCREENING);
         if (use > 1) out.beware(OVER);
         out.beware("nothing is counted as holding its top edge from going sideways; a floor nailed down on it does (CL 1). Its bearings, notches and bolts are checked apart");

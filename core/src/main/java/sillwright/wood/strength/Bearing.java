@@ -14,7 +14,7 @@ public final class Bearing {
     /// @param toEndMm  from the bearing to the end of the piece; 3 in or less gives 1
     public static double helped(double lengthMm, double toEndMm) {
         double inches = Unit.INCH.fromOwn(lengthMm);
-        return toEndMm > Unit.INCH.toOwn(3) && inches < 6 ? (inches + 0.375) / inches : 1;
+        return toEndMm > Unit.INCH.toOwn(3) && inches < 6 - 1e-9 ? (inches + 0.375) / inches : 1;
     }
 
     /// What may press at an angle to the grain.

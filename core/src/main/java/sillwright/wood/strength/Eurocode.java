@@ -1,5 +1,10 @@
 package sillwright.wood.strength;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+import sillwright.measure.Csv;
+
 /// The metric way of the same checks, by limit states: design strengths and how far slenderness takes from them. Stresses in MPa.
 ///
 /// Source: *EN 1995-1-1* (2004 with A1); kc, kmod and kcrit read in worked examples on public pages, the rest from memory.
@@ -8,6 +13,21 @@ public final class Eurocode {
 
     /// Partial factor of sawn wood and of connections.
     public static final double SAWN = 1.3;
+
+    /// Characteristic strengths of a class, MPa: fm,k, fc,0,k, fc,90,k and E0.05.
+    public record Strengths(double bendingMPa, double alongMPa, double acrossMPa, double elastic05MPa) {}
+
+    private static final Map<String, Strengths> CLASSES = read(StrengthClassesCsv.TEXT);
+
+    /// Every class of the table, by name: `C24`.
+    public static Map<String, Strengths> classes() { return CLASSES; }
+
+    private static Map<String, Strengths> read(String csv) {
+        Map<String, Strengths> classes = new LinkedHashMap<>();
+        for (Csv.Row row : Csv.read(csv).rows())
+            classes.put(row.get("class"), new Strengths(row.number("bending"), row.number("along"), row.number("across"), row.number("elastic05")));
+        return java.util.Collections.unmodifiableMap(classes);
+    }
 
     /// How long the load stays, longest first.
     public enum Stays { PERMANENT, LONG, MEDIUM, SHORT, INSTANTANEOUS }
