@@ -10,6 +10,7 @@ import sillwright.measure.Inputs;
 import sillwright.measure.Key;
 import sillwright.measure.Kind;
 import sillwright.measure.Refused;
+import sillwright.measure.Units;
 import sillwright.measure.Words;
 import sillwright.wood.strength.Adjusted;
 import sillwright.wood.strength.Beam;
@@ -139,6 +140,7 @@ final class StrengthFigures {
         try {
             values = DesignValues.of(in.word("species"), grade, widthMm, depthMm);
         } catch (Refused refused) {
+            if (refused.where().equals("grade")) throw in.refuse("grade", refused.what(Units.US), refused.mend());
             throw in.refuse("species", refused);
         }
         values.basis().forEach(out::rests);

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 import sillwright.measure.Basis;
@@ -54,37 +55,36 @@ record DesignTable(String lumber, String timber) {
 
     DesignValues values(String wood, Use use, Grade grade, int named) {
         String group = use == Use.LUMBER ? lumber : timber;
-        DesignValues own = find(group, use, grade, named);
-        if (own != null) return own;
-        List<DesignValues> several = new ArrayList<>(List.of(weakest(use, grade, named)));
-        DesignValues ownLumber = lumber.isEmpty() ? null : find(lumber, Use.LUMBER, grade, named);
-        if (ownLumber != null) several.add(ownLumber);
+        Optional<DesignValues> own = find(group, use, grade, named);
+        if (own.isPresent()) return own.get();
+        List<DesignValues> several = new ArrayList<>(listed(use, grade, named));
+        Optional<DesignValues> ownLumber = find(lumber, Use.LUMBER, grade, named);
+        ownLumber.ifPresent(several::add);
         return DesignValues.least(group, several, "the tables at hand have no " + grade.said() + " of " + wood + " as " + use.said() + ": the least of all wood listed"
-                + (ownLumber == null ? "" : ", and no more than its own lumber,") + " stands in");
+                + (ownLumber.isEmpty() ? "" : ", and no more than its own lumber,") + " stands in");
     }
 
     /// The least of every group, for a use, a grade and a width by name.
-    static DesignValues weakest(Use use, Grade grade, int named) {
+    static DesignValues weakest(Use use, Grade grade, int named) { return DesignValues.least("", listed(use, grade, named), "the least of all wood listed stands in"); }
+
+    private static List<DesignValues> listed(Use use, Grade grade, int named) {
         List<DesignValues> all = new ArrayList<>();
-        for (String group : groups()) {
-            DesignValues one = find(group, use, grade, named);
-            if (one != null && one.grade() == grade) all.add(one);
-        }
-        return DesignValues.least("", all, "the least of all wood listed stands in");
+        for (String group : groups()) find(group, use, grade, named).filter(one -> one.grade() == grade).ifPresent(all::add);
+        return all;
     }
 
-    /// The row, or where the grade is missing that of the next lower grade; null where the group has neither.
-    private static DesignValues find(String group, Use use, Grade grade, int named) {
+    /// The row, or where the grade is missing that of the next lower grade; empty where the group has neither.
+    private static Optional<DesignValues> find(String group, Use use, Grade grade, int named) {
         for (int g = grade.ordinal(); g < Grade.values().length; g++) {
             Row found = null;
             for (Row row : ROWS)
                 if (row.group.equals(group) && row.use == use && row.grade.ordinal() == g && (found == null || found.width < named)) found = row;
             if (found == null) continue;
-            if (g == grade.ordinal()) return found.values;
-            return DesignValues.least(group, List.of(found.values), "the tables at hand have no " + grade.said() + " of " + group + " as " + use.said() + ": "
-                    + found.grade.said() + " stands in");
+            if (g == grade.ordinal()) return Optional.of(found.values);
+            return Optional.of(DesignValues.least(group, List.of(found.values), "the tables at hand have no " + grade.said() + " of " + group + " as " + use.said() + ": "
+                    + found.grade.said() + " stands in"));
         }
-        return null;
+        return Optional.empty();
     }
 
     private static List<Row> rows(String csv) {

@@ -37,7 +37,7 @@ public record DesignValues(String group, Use use, Grade grade, double bendingMPa
         Use use = Use.of(widthMm, depthMm);
         int named = Use.namedInches(Math.max(widthMm, depthMm));
         if (use != Use.LUMBER && grade == Grade.NO3)
-            throw new Refused("", "timbers of No.3 have no design value", "have it graded, use no2 if a grader would pass it, or shore it and ask a licensed engineer");
+            throw new Refused("grade", "timbers of No.3 have no design value", "have it graded, use no2 if a grader would pass it, or shore it and ask a licensed engineer");
         return DesignTable.of(wood).values(wood, use, grade, named);
     }
 
@@ -52,7 +52,7 @@ public record DesignValues(String group, Use use, Grade grade, double bendingMPa
         return least("", kin, caution);
     }
 
-    /// The least of each value.
+    /// The least of each value; where there is but one, that one with a caution.
     static DesignValues least(String group, List<DesignValues> several, String caution) {
         DesignValues first = several.getFirst();
         double fb = first.bendingMPa, ft = first.tensionMPa, fv = first.shearMPa, fcp = first.acrossMPa, fc = first.alongMPa, e = first.elasticMPa, emin = first.leastElasticMPa;
@@ -67,7 +67,9 @@ public record DesignValues(String group, Use use, Grade grade, double bendingMPa
             emin = Math.min(emin, one.leastElasticMPa);
         }
         basis.add(Basis.own(Words.sentence(caution)));
-        basis.addAll(first.basis);
+        if (several.size() == 1) basis.addAll(first.basis);
+        else basis.add(Basis.memory("NDS Supplement 2018", "tables 4A, 4B and 4D as this program holds them, some read and some not: the least of each value among "
+                + Words.count(several.size(), "row")));
         return new DesignValues(group, first.use, first.grade, fb, ft, fv, fcp, fc, e, emin, basis, List.of(caution));
     }
 
