@@ -6,6 +6,7 @@ module sillwright.core {
     exports sillwright.walk;
     exports sillwright.water;
     exports sillwright.wood;
+    exports sillwright.wood.strength;
     exports sillwright.work;
     exports sillwright.watch;
 }

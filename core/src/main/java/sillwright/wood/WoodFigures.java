@@ -15,6 +15,8 @@ public final class WoodFigures {
         all.addAll(MovementFigures.all());
         all.addAll(SpreadFigures.all());
         all.add(SectionFigure.section());
+        all.addAll(StrengthFigures.all());
+        all.addAll(MetricFigures.all());
         return List.copyOf(all);
     }
 }
