@@ -90,6 +90,13 @@ public final class Words {
         return number(percent, Math.abs(percent) < 1 && percent != 0 ? 1 : 0) + " %";
     }
 
+    /// A chance as percent; one that is not certain is never said to be: `over 99 %`, `under 1 %`.
+    public static String chance(double probability) {
+        if (probability > 0.995 && probability < 1) return "over 99 %";
+        if (probability < 0.005 && probability > 0) return "under 1 %";
+        return percent(probability);
+    }
+
     /// `one`, `one and two`, `one, two and three`.
     public static String list(List<String> parts) {
         if (parts.size() < 2) return parts.isEmpty() ? "none" : parts.getFirst();

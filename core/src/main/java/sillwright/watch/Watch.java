@@ -21,6 +21,9 @@ public final class Watch {
 
     private Watch() {}
 
+    /// What the choice of the rounds rests on.
+    public static List<sillwright.measure.Basis> basis() { return Seasons.BASIS; }
+
     /// @param start the first day a round may fall due
     public static WatchFindings find(Survey survey, WaterFindings water, WoodFindings wood, WorkFindings work, LocalDate start, Units units) {
         Seasons seasons = Seasons.of(survey.building().map(Building::months).orElse(List.of()));

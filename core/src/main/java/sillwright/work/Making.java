@@ -51,7 +51,7 @@ final class Making {
                 : Words.sentence(taken.treatment().words()) + " takes no original wood, and it will hold.");
         if (!job.water().isEmpty())
             reasons.add("Wait until the water is stopped: " + Words.list(job.water().stream().limit(3).map(source -> source.words() + " ("
-                    + Words.percent(source.probability()) + ")").toList()) + ".");
+                    + Words.chance(source.probability()) + ")").toList()) + ".");
         job.moisture().ifPresent(moisture -> {
             if (moisture > Limits.DRY_ENOUGH) reasons.add("Wait until it is dry: it holds " + Words.percent(moisture) + ", and "
                     + Words.percent(Limits.DRY_ENOUGH) + " is dry enough to glue, fill and paint.");

@@ -43,11 +43,11 @@ final class Brief {
         List<WaterFindings.RankedSource> first = sure.isEmpty() ? water.toStop().stream().limit(3).toList() : sure;
         List<WaterFindings.RankedSource> others = water.toStop().stream().filter(source -> !first.contains(source)).toList();
         for (WaterFindings.RankedSource source : first) {
-            out.println("  " + FigureCommand.pad(source.id(), 4) + Words.sentence(source.words()) + ": " + Words.percent(source.probability()) + " likely.");
+            out.println("  " + FigureCommand.pad(source.id(), 4) + Words.sentence(source.words()) + ": " + Words.chance(source.probability()) + " likely.");
             if (!source.remedies().isEmpty()) wrap(out, "       ", Words.sentence(source.remedies().getFirst().words()));
         }
         if (!others.isEmpty())
-            wrap(out, "  ", "More likely than not as well: " + Words.list(others.stream().map(source -> source.id() + " " + source.words() + " (" + Words.percent(source.probability()) + ")").toList()) + ".");
+            wrap(out, "  ", "More likely than not as well: " + Words.list(others.stream().map(source -> source.id() + " " + source.words() + " (" + Words.chance(source.probability()) + ")").toList()) + ".");
         water.nextLook().ifPresent(look -> wrap(out, "  ", "Next look, " + look.side() + " side, about " + Words.number(look.minutes(), 0) + " min: " + look.words()));
         out.println();
     }

@@ -71,7 +71,7 @@ final class StageCommands {
             WaterFindings water = a.water();
             Brief.water(water, out);
             for (WaterFindings.RankedSource source : water.sources()) {
-                out.println(source.id() + "  " + Words.sentence(source.words()) + ": " + Words.percent(source.probability()) + " likely, " + Words.percent(source.prior()) + " before the sightings");
+                out.println(source.id() + "  " + Words.sentence(source.words()) + ": " + Words.chance(source.probability()) + " likely, " + Words.percent(source.prior()) + " before the sightings");
                 for (WaterFindings.Evidence e : source.evidence()) out.println("      " + FigureCommand.pad((e.weight() >= 0 ? "+" : "") + Words.number(e.weight(), 1), 6) + e.words());
                 for (WaterFindings.Remedy r : source.remedies()) Brief.wrap(out, "      stop it: ", r.words());
             }

@@ -93,9 +93,9 @@ final class AnswerSheet {
                 assessment.water().nextLook().map(look -> " Look next: " + look.words()).orElse("")));
         List<Object> lines = new ArrayList<>();
         for (RankedSource source : all.stream().limit(FEW).toList())
-            lines.add(List.of(act(source.id() + " "), new Node.Text(Words.sentence(source.words()) + " (" + Words.percent(source.probability())
+            lines.add(List.of(act(source.id() + " "), new Node.Text(Words.sentence(source.words()) + " (" + Words.chance(source.probability())
                     + " likely)"
-                    + source.remedies().stream().findFirst().map(remedy -> ". " + remedy.words()).orElse(""))));
+                    + source.remedies().stream().findFirst().map(remedy -> ". " + Words.sentence(remedy.words())).orElse(""))));
         return with(h3("stop", "The water to stop first"), list(lines), more(all.size(), FEW, "sources"));
     }
 

@@ -38,7 +38,7 @@ final class WaterSheet {
         if (!lesser.isEmpty()) all.add(h3("lesser", "Less likely, and not ruled out"));
         all.addAll(table(List.of("", "Source", "Where", "Likely", "What speaks most for it or against it"), List.of(5, 26, 24, 9, 36), lesser));
         List<String> faint = water.sources().stream().filter(source -> source.probability() < WORTH_TELLING).map(source -> source.words() + " ("
-                + Words.percent(source.probability()) + ")").toList();
+                + Words.chance(source.probability()) + ")").toList();
         if (!faint.isEmpty()) all.add(small("Hardly likely: " + String.join("; ", faint) + "."));
         water.nextLook().ifPresent(look -> all.add(div("keep", h3("next-look", "The next look worth taking"),
                 p(look.words() + " " + Said.sideTitle(assessment.survey(), look.side()) + ", about " + Words.number(look.minutes(), 0)
@@ -51,7 +51,7 @@ final class WaterSheet {
 
     private static List<?> lesser(Assessment assessment, RankedSource source) {
         String strongest = weightiest(source).limit(1).map(one -> (one.weight() >= 0 ? "for: " : "against: ") + one.words()).findFirst().orElse("");
-        return List.of(source.id(), source.source().words(), where(assessment, source), n(Words.percent(source.probability())), strongest);
+        return List.of(source.id(), source.source().words(), where(assessment, source), n(Words.chance(source.probability())), strongest);
     }
 
     private static Stream<WaterFindings.Evidence> weightiest(RankedSource source) {
@@ -72,7 +72,7 @@ final class WaterSheet {
         String members = wets.isEmpty() ? "" : "Wets " + (wets.size() <= FEW ? Words.list(wets) : String.join(", ", wets.subList(0, FEW)) + " and "
                 + (wets.size() - FEW) + " more") + ".";
         return List.of(act(source.id()), List.of(b(Words.sentence(source.source().words())), small(where(assessment, source) + ". " + members)),
-                List.of(n(Words.percent(source.probability())), small("before: " + Words.percent(source.prior()))), list(evidence), list(remedies));
+                List.of(n(Words.chance(source.probability())), small("before: " + Words.percent(source.prior()))), list(evidence), list(remedies));
     }
 
     private static String named(Assessment assessment, String member) {

@@ -1,0 +1,23 @@
+package sillwright.work;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+import sillwright.measure.Basis;
+
+/// What the stage rests on besides its figures: the rules between one treatment and the next, and the amounts.
+public final class WorkBasis {
+    private WorkBasis() {}
+
+    public static List<Basis> all() {
+        Set<Basis> all = new LinkedHashSet<>();
+        for (Rule rule : Rule.values()) all.addAll(rule.basis());
+        all.addAll(Patch.BASIS);
+        all.addAll(HalfLapping.BASIS);
+        all.addAll(Scarfing.BASIS);
+        all.addAll(List.of(Amounts.BASIS, TakeOff.BASIS, DryingTime.BASIS));
+        return List.copyOf(new ArrayList<>(all));
+    }
+}
