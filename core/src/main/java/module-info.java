@@ -1,6 +1,7 @@
 /// The five stages of the work on an older wooden building, and the measures beneath them. No file, clock, thread or
 /// network is touched here: what comes in is handed in, what goes out is returned.
 module sillwright.core {
+    exports sillwright;
     exports sillwright.measure;
     exports sillwright.walk;
     exports sillwright.water;

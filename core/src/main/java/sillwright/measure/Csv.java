@@ -27,11 +27,18 @@ public record Csv(List<String> notes, List<String> header, List<Row> rows) {
 
         public double number(String column) {
             String cell = get(column);
+            if (!plain(cell)) throw new Refused("line " + line + ", column " + column, "'{}' is not a number", "write a number with a point", cell);
             try {
                 return Double.parseDouble(cell);
             } catch (NumberFormatException _) {
                 throw new Refused("line " + line + ", column " + column, "'{}' is not a number", "write a number with a point", cell);
             }
+        }
+
+        /// Java reads `12d`, `NaN` and `0x1p3` as numbers too; a table does not.
+        private static boolean plain(String cell) {
+            for (int i = 0; i < cell.length(); i++) if ("0123456789+-.eE".indexOf(cell.charAt(i)) < 0) return false;
+            return true;
         }
     }
 
@@ -66,31 +73,35 @@ public record Csv(List<String> notes, List<String> header, List<Row> rows) {
                 throw new Refused("line " + lines.get(i), "the row has {} cells where the header has {}", "quote a cell that holds a comma",
                         cells.size(), header.size());
             Map<String, String> row = new LinkedHashMap<>();
-            for (int c = 0; c < header.size(); c++) row.put(header.get(c), c < cells.size() ? cells.get(c).strip() : "");
+            for (int c = 0; c < header.size(); c++) row.put(header.get(c), c < cells.size() ? cells.get(c) : "");
             rows.add(new Row(lines.get(i), row));
         }
         return new Csv(notes, header, rows);
     }
 
+    /// Reads one record; a quoted cell is kept to the letter, a bare one loses its outer blanks.
     private static int record(String text, int from, List<String> cells, int line) {
         StringBuilder cell = new StringBuilder();
-        boolean quoted = false;
+        boolean open = false, quoted = false;
         int at = from;
         for (; at < text.length(); at++) {
             char c = text.charAt(at);
-            if (quoted) {
+            if (open) {
                 if (c != '"') cell.append(c);
                 else if (at + 1 < text.length() && text.charAt(at + 1) == '"') { cell.append('"'); at++; }
-                else quoted = false;
-            } else if (c == '"' && cell.isEmpty()) quoted = true;
-            else if (c == ',') {
-                cells.add(cell.toString());
+                else open = false;
+            } else if (c == '"' && !quoted && cell.toString().isBlank()) {
                 cell.setLength(0);
-            } else if (c == '\n') { at++; break; }
-            else if (c != '\r') cell.append(c);
+                open = quoted = true;
+            } else if (c == ',' || c == '\n') {
+                cells.add(quoted ? cell.toString() : cell.toString().strip());
+                cell.setLength(0);
+                quoted = false;
+                if (c == '\n') return at + 1;
+            } else if (c != '\r' && !(quoted && c == ' ')) cell.append(c);
         }
-        if (quoted) throw new Refused("line " + line, "a quote is opened and never closed", "close it with \"");
-        cells.add(cell.toString());
+        if (open) throw new Refused("line " + line, "a quote is opened and never closed", "close it with \"");
+        cells.add(quoted ? cell.toString() : cell.toString().strip());
         return at;
     }
 
@@ -100,7 +111,8 @@ public record Csv(List<String> notes, List<String> header, List<Row> rows) {
         for (int i = 0; i < cells.size(); i++) {
             if (i > 0) line.append(',');
             String text = String.valueOf(cells.get(i));
-            boolean quote = text.indexOf(',') >= 0 || text.indexOf('"') >= 0 || text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0;
+            boolean quote = text.indexOf(',') >= 0 || text.indexOf('"') >= 0 || text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0
+                    || !text.equals(text.strip()) || text.startsWith("#") || text.startsWith("\uFEFF") || text.isEmpty() && cells.size() == 1;
             line.append(quote ? '"' + text.replace("\"", "\"\"") + '"' : text);
         }
         return line.append("\r\n").toString();

@@ -24,6 +24,8 @@ public enum Dimension {
     FORCE,
     /// N/mm
     LINE_LOAD,
+    /// N·mm
+    MOMENT,
     /// MPa
     STRESS,
     /// s

@@ -21,6 +21,13 @@ public record Figure(String name, String stage, String says, List<Key> keys, Map
         gives = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(gives));
     }
 
+    /// Results and what each means, in pairs, kept in order.
+    public static Map<String, String> gives(String... nameThenMeaning) {
+        Map<String, String> gives = new java.util.LinkedHashMap<>();
+        for (int i = 0; i < nameThenMeaning.length; i += 2) gives.put(nameThenMeaning[i], nameThenMeaning[i + 1]);
+        return gives;
+    }
+
     /// The calculation behind a figure.
     @FunctionalInterface
     public interface Work { void work(Inputs in, Answer.Sheet out); }

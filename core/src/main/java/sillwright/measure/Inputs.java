@@ -101,6 +101,9 @@ public final class Inputs {
         return new Refused("figure " + figure + ", " + key, what, mend, values);
     }
 
+    /// A refusal met while reading a key, said with the figure and the key before it.
+    public Refused refuse(String key, Refused refused) { return refused.at("figure " + figure + ", " + key); }
+
     /// All that was given or stood by itself, in the order of the keys.
     Map<String, Object> all() { return values; }
 }

@@ -90,6 +90,7 @@ public record Key(String name, String says, Takes takes, boolean needed, Optiona
     private static String unitsOf(Kind kind) {
         if (kind == Kind.NUMBER) return "a bare number";
         if (kind == Kind.RATIO) return "a ratio such as 1:1 or 1:10";
+        if (kind == Kind.PITCH) return "a pitch such as 5/12";
         return String.join(", ", kind.accepted());
     }
 

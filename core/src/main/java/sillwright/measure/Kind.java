@@ -19,6 +19,9 @@ public enum Kind {
     NUMBER(Unit.NUMBER, Unit.NUMBER),
     FORCE(Unit.POUND, Unit.NEWTON),
     LINE_LOAD(Unit.POUND_PER_FOOT, Unit.NEWTON_PER_MILLIMETRE),
+    /// Force to draw a fastener out, for each length of it in the wood.
+    WITHDRAWAL(Unit.POUND_PER_INCH, Unit.NEWTON_PER_MILLIMETRE),
+    MOMENT(Unit.FOOT_POUND, Unit.NEWTON_METRE),
     STRESS(Unit.PSI, Unit.MEGAPASCAL),
     MINUTES(Unit.MINUTE, Unit.MINUTE),
     HOURS(Unit.HOUR, Unit.HOUR),
@@ -70,6 +73,7 @@ public enum Kind {
             case NUMBER -> "0.45";
             case FORCE -> "1200lb or 5.3kN";
             case LINE_LOAD -> "120lb/ft or 1.8N/mm";
+            case MOMENT -> "150ft-lb or 200Nm";
             case STRESS -> "900psi or 6.2MPa";
             case TIME -> "45min or 2h";
             case MASS -> "2lb or 500g";

@@ -71,6 +71,8 @@ public record Quantity(double own, Unit unit, String text) {
             throw new Refused("", "'{}' has no unit", "add one of " + String.join(", ", kind.accepted()) + ", as in " + kind.example(), text);
         for (Unit unit : Unit.values())
             if (unit.dimension() == kind.dimension() && unit.answersTo(letters)) return unit;
+        if (letters.startsWith(",") && letters.length() > 1 && Scan.isDigit(letters.charAt(1)))
+            throw new Refused("", "'{}' has a comma in its number", "write thousands without a mark and decimals with a point, such as 1200lb or 1.5m", text);
         for (Unit unit : Unit.values())
             if (unit.answersTo(letters))
                 throw new Refused("", "'{}' is " + article(unit.dimension()) + ", where " + article(kind.dimension()) + " is wanted",
@@ -84,30 +86,46 @@ public record Quantity(double own, Unit unit, String text) {
         return ("aeiou".indexOf(name.charAt(0)) >= 0 ? "an " : "a ") + name;
     }
 
-    /// `5/12`, `5:12`, `1:10`, `1/16in/ft`, `1/2in per 10ft`, `5mm/m`, `2%`.
+    /// `5/12`, `5:12`, `5 in 12`, `1:10`, `1/16in/ft`, `1/4in per ft`, `1/2in per 10ft`, `5mm/m`, `2%`. A fall is never a bare
+    /// fraction: `1/16` might be an inch in a foot or one in sixteen, and the one is twelve times the other.
     private static Quantity slope(String text, String plain, Kind kind) {
         int per = plain.indexOf(" per ");
         if (per > 0) {
+            String run = plain.substring(per + 5).strip();
             double rise = read(plain.substring(0, per), Kind.LENGTH).own;
-            double run = read(plain.substring(per + 5), Kind.LENGTH).own;
-            if (run == 0) throw new Refused("", "'{}' has no run", "write " + kind.example(), text);
-            return new Quantity(rise / run, Unit.RISE_OVER_RUN, text);
+            return ratio(rise, read(startsWithNumber(run) ? run : "1 " + run, Kind.LENGTH).own, text, kind);
         }
-        int colon = plain.indexOf(':');
-        if (colon > 0) {
-            double rise = new Scan(plain.substring(0, colon)).number(text, kind), run = new Scan(plain.substring(colon + 1)).number(text, kind);
-            if (run == 0) throw new Refused("", "'{}' has no run", "write " + kind.example(), text);
-            return new Quantity(rise / run, Unit.RISE_OVER_RUN, text);
-        }
+        int in = plain.indexOf(" in "), colon = plain.indexOf(':');
+        if (colon > 0) return ratio(alone(plain.substring(0, colon), text, kind), alone(plain.substring(colon + 1), text, kind), text, kind);
+        if (kind != Kind.FALL && in > 0 && startsWithNumber(plain.substring(in + 4).strip()))
+            return ratio(alone(plain.substring(0, in), text, kind), alone(plain.substring(in + 4), text, kind), text, kind);
         Scan scan = new Scan(plain);
         double number = scan.number(text, kind);
         String letters = scan.letters();
         scan.blanks();
-        if (letters.isEmpty() && plain.indexOf('/') > 0 && scan.done()) return new Quantity(number, Unit.RISE_OVER_RUN, text);
+        if (letters.isEmpty() && kind != Kind.FALL && plain.indexOf('/') > 0 && scan.done()) return new Quantity(number, Unit.RISE_OVER_RUN, text);
+        if (letters.isEmpty() && scan.done())
+            throw new Refused("", "'{}' does not say what it rises in what run", "write " + kind.example(), text);
         Unit unit = unit(letters, text, kind);
         if (!scan.done()) throw new Refused("", "'{}' has something behind its unit", "write " + kind.example(), text);
         return new Quantity(unit.toOwn(number), unit, text);
     }
+
+    private static Quantity ratio(double rise, double run, String text, Kind kind) {
+        if (run == 0) throw new Refused("", "'{}' has no run", "write " + kind.example(), text);
+        return new Quantity(rise / run, Unit.RISE_OVER_RUN, text);
+    }
+
+    /// A number with nothing behind it.
+    private static double alone(String part, String text, Kind kind) {
+        Scan scan = new Scan(part);
+        double number = scan.number(text, kind);
+        scan.blanks();
+        if (!scan.done()) throw new Refused("", "'{}' has something behind a number of its ratio", "write " + kind.example(), text);
+        return number;
+    }
+
+    private static boolean startsWithNumber(String text) { return !text.isEmpty() && (Scan.isDigit(text.charAt(0)) || text.charAt(0) == '.'); }
 
     /// Typographers' marks made plain: primes, dashes, vulgar fractions, no-break blanks.
     private static String plain(String text) {
@@ -119,19 +137,23 @@ public record Quantity(double own, Unit unit, String text) {
                 if (!plain.isEmpty() && Character.isDigit(plain.charAt(plain.length() - 1))) plain.append('-');
                 plain.append(FRACTIONS.get(vulgar));
             } else plain.append(switch (c) {
-                case '′', '’', '‘' -> "'";
-                case '″', '”', '“' -> "\"";
-                case '−', '–', '—' -> "-";
-                case '\u00a0', '\u202f', '\t' -> " ";
-                case '⁄' -> "/";
+                case '′', '’', '‘', 'ʹ' -> "'";
+                case '″', '”', '“', 'ʺ' -> "\"";
+                case '−', '–', '—', '‑' -> "-";
+                case '\u00a0', '\u202f', '\u2009', '\u2007', '\t' -> " ";
+                case '⁄', '∕' -> "/";
+                case 'º', '˚' -> "°";
+                case '℉' -> "°F";
+                case '℃' -> "°C";
                 default -> String.valueOf(c);
             });
         }
-        return plain.toString().strip();
+        return plain.toString().strip().replace(" / ", "/");
     }
 
-    private static final String VULGAR = "½¼¾⅛⅜⅝⅞⅓⅔";
-    private static final List<String> FRACTIONS = List.of("1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3");
+    private static final String VULGAR = "½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚";
+    private static final List<String> FRACTIONS = List.of("1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3",
+            "1/5", "2/5", "3/5", "4/5", "1/6", "5/6");
 
     /// Values parted by commas.
     public static List<Quantity> readList(String written, Kind kind) {
@@ -219,11 +241,13 @@ public record Quantity(double own, Unit unit, String text) {
             while (!done()) {
                 char c = text.charAt(at);
                 if (c == ' ' && (nextIsDigit(1) || at + 1 >= text.length() || nextIs('-'))) break;
-                if (at > from && isDigit(c) && (text.charAt(at - 1) == '\'' || "ft".equals(text.substring(from, at).strip()) && followedByInches())) break;
+                if (at > from && isDigit(c) && (text.charAt(at - 1) == '\'' || isFeet(text.substring(from, at).strip()) && followedByInches())) break;
                 at++;
             }
             return text.substring(from, at).strip();
         }
+
+        private static boolean isFeet(String letters) { return Unit.FOOT.answersTo(letters); }
 
         /// `4ft6in` is feet and inches; `12ft2` is square feet.
         private boolean followedByInches() { return text.indexOf("in", at) > 0 || text.indexOf('"', at) > 0; }

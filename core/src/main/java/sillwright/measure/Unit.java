@@ -6,8 +6,8 @@ import static sillwright.measure.Dimension.*;
 
 /// A unit that people write, and how much of the program's own unit one of it is.
 public enum Unit {
-    INCH(LENGTH, 25.4, "in", "inch", "inches", "\""),
-    FOOT(LENGTH, 304.8, "ft", "foot", "feet", "'"),
+    INCH(LENGTH, 25.4, "in", "inch", "inches", "\"", "''", "in."),
+    FOOT(LENGTH, 304.8, "ft", "foot", "feet", "'", "ft."),
     YARD(LENGTH, 914.4, "yd", "yard", "yards"),
     MILLIMETRE(LENGTH, 1, "mm"),
     CENTIMETRE(LENGTH, 10, "cm"),
@@ -32,11 +32,11 @@ public enum Unit {
     MILLILITRE(VOLUME, 1, "mL", "ml", "cm3", "cm³"),
     LITRE(VOLUME, 1000, "L", "l", "litre", "litres", "liter", "liters"),
 
-    FAHRENHEIT(TEMPERATURE, 5.0 / 9, -32 * 5.0 / 9, "F", "°F", "degF"),
-    CELSIUS(TEMPERATURE, 1, "C", "°C", "degC"),
+    FAHRENHEIT(TEMPERATURE, 5.0 / 9, -32 * 5.0 / 9, "F", "°F", "degF", "deg F", "f"),
+    CELSIUS(TEMPERATURE, 1, "C", "°C", "degC", "deg C", "c"),
     KELVIN(TEMPERATURE, 1, -273.15, "K"),
-    FAHRENHEIT_STEP(DIFFERENCE, 5.0 / 9, "F", "°F", "degF"),
-    CELSIUS_STEP(DIFFERENCE, 1, "C", "°C", "degC", "K"),
+    FAHRENHEIT_STEP(DIFFERENCE, 5.0 / 9, "F", "°F", "degF", "deg F", "f"),
+    CELSIUS_STEP(DIFFERENCE, 1, "C", "°C", "degC", "deg C", "c", "K"),
 
     PERCENT(FRACTION, 0.01, "%", "pct", "percent"),
     PART(FRACTION, 1, ""),
@@ -47,7 +47,12 @@ public enum Unit {
     NEWTON(FORCE, 1, "N"),
     KILONEWTON(FORCE, 1000, "kN"),
     POUND_PER_FOOT(LINE_LOAD, 4.4482216152605 / 304.8, "lb/ft", "plf", "lbf/ft"),
+    POUND_PER_INCH(LINE_LOAD, 4.4482216152605 / 25.4, "lb/in", "pli", "lbf/in"),
     NEWTON_PER_MILLIMETRE(LINE_LOAD, 1, "N/mm", "kN/m"),
+    FOOT_POUND(MOMENT, 4.4482216152605 * 304.8, "ft-lb", "ftlb", "lb-ft", "lbft", "ft lb"),
+    INCH_POUND(MOMENT, 4.4482216152605 * 25.4, "in-lb", "inlb", "lb-in", "lbin", "in lb"),
+    NEWTON_METRE(MOMENT, 1000, "Nm", "N-m", "N·m"),
+    KILONEWTON_METRE(MOMENT, 1e6, "kNm", "kN-m", "kN·m"),
     PSI(STRESS, 0.006894757293168361, "psi", "lb/in2"),
     PSF(STRESS, 0.006894757293168361 / 144, "psf", "lb/ft2"),
     MEGAPASCAL(STRESS, 1, "MPa", "N/mm2"),
@@ -74,7 +79,7 @@ public enum Unit {
     KNOT(SPEED, 1852.0 / 3600, "kn", "kt", "knots"),
     DEGREE(ANGLE, 1, "deg", "°", "degrees"),
 
-    INCH_PER_FOOT(SLOPE, 1.0 / 12, "in/ft", "in per ft", "in/12"),
+    INCH_PER_FOOT(SLOPE, 1.0 / 12, "in/ft", "in/foot", "\"/ft", "\"/'", "in/12"),
     MILLIMETRE_PER_METRE(SLOPE, 1e-3, "mm/m"),
     GRADE_PERCENT(SLOPE, 0.01, "%"),
     RISE_OVER_RUN(SLOPE, 1, ""),

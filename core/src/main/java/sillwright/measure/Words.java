@@ -34,7 +34,7 @@ public final class Words {
     private static String exponent(double value, int digits) {
         int power = (int) Math.floor(Math.log10(Math.abs(value)));
         double lead = value / Math.pow(10, power);
-        if (Math.abs(lead) >= 10) { lead /= 10; power++; }
+        if (Math.abs(lead) >= 10 - 0.5 * Math.pow(10, 1 - digits)) { lead /= 10; power++; }
         return number(lead, digits - 1) + "e" + power;
     }
 

@@ -1,0 +1,40 @@
+package sillwright;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import sillwright.measure.Figure;
+import sillwright.measure.Refused;
+import sillwright.measure.Words;
+import sillwright.wood.WoodFigures;
+import sillwright.work.WorkFigures;
+
+/// Every figure of every stage, by name.
+public final class Figures {
+    private static final Map<String, Figure> ALL = gather();
+
+    private Figures() {}
+
+    public static Map<String, Figure> all() { return ALL; }
+
+    /// @throws Refused with the nearest names
+    public static Figure named(String name) {
+        Figure figure = ALL.get(name);
+        if (figure != null) return figure;
+        List<String> near = Words.near(name, ALL.keySet());
+        throw new Refused("figure", "there is no figure '{}'", near.isEmpty() ? "the figures are " + String.join(", ", ALL.keySet())
+                : "did you mean " + String.join(", ", near) + "?", name);
+    }
+
+    private static Map<String, Figure> gather() {
+        List<Figure> figures = new ArrayList<>();
+        figures.addAll(WoodFigures.all());
+        figures.addAll(WorkFigures.all());
+        Map<String, Figure> byName = new LinkedHashMap<>();
+        for (Figure figure : figures)
+            if (byName.put(figure.name(), figure) != null) throw new IllegalStateException("two figures are called " + figure.name());
+        return java.util.Collections.unmodifiableMap(byName);
+    }
+}
