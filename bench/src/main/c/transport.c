@@ -10,6 +10,7 @@
 #include <time.h>
 
 #define TINY 1e-9
+#define LEAST 1e-300
 
 typedef struct { double *half, *open, *air, *film, *leak, *supply, *stays, *left, *pull, *pulled, *wet; } faces;
 typedef struct {
@@ -32,7 +33,8 @@ static inline double grown(double x) {
 static inline double link_of(double u, double v, double saturation, double rise, double over_room, double bound, double free_) {
     double above_u = above(u - saturation), above_v = above(v - saturation);
     double bound_u = u - above_u, bound_v = v - above_v, between = bound_u - bound_v;
-    double walls = (fabs(between) + TINY) / (fabs(u - v) + TINY);
+    double lacks = 2 * saturation - bound_u - bound_v, has = u - bound_u + v - bound_v;
+    double walls = (fabs(between) + TINY * lacks) / (fabs(u - v) + TINY * (lacks + has) + LEAST);
     double spread = 0.5 * rise * between, square = spread * spread;
     double walls_d = bound * grown(rise * 0.5 * (bound_u + bound_v)) * (1 + square * (1.0 / 6 + square * (1.0 / 120)));
     double s = above_u * over_room, t = above_v * over_room;
@@ -57,7 +59,7 @@ static void face(const stack *k, const faces *f, const double *restrict u_, doub
         double through = bound[m] * quick;
         double vapour_pull = open[m] * drying / ((air[m] * over_vapour + half[m] / through) / grown(rise[m] * b) + film[m] * over_vapour);
         double gap = full[m] - u + TINY, walls = saturation[m] - b;
-        double filling = (walls + TINY) / gap, spread = 0.5 * rise[m] * walls, square = spread * spread;
+        double filling = walls / gap, spread = 0.5 * rise[m] * walls, square = spread * spread;
         double walls_d = through * grown(rise[m] * 0.5 * (b + saturation[m])) * (1 + square * (1.0 / 6 + square * (1.0 / 120)));
         double liquid = leak[m] * (walls_d * filling + free_[m] * 0.25 * (1 + s) * (1 + s * s) * (1 - filling)) / half[m];
         double most = (supply[m] * rain + standing) / gap;

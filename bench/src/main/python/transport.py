@@ -56,7 +56,7 @@ class Case:
         vapour_pull = f["open"] * drying / ((f["air"] / vapour + f["half"] / through) / grown(self.rise * b) + f["film"] / vapour)
         gap = self.full - u + TINY
         walls = self.saturation - b
-        filling = (walls + TINY) / gap
+        filling = walls / gap
         square = (0.5 * self.rise * walls) ** 2
         walls_d = through * grown(self.rise * 0.5 * (b + self.saturation)) * (1 + square * (1 / 6 + square / 120))
         liquid = f["leak"] * (walls_d * filling + self.free * 0.25 * (1 + s) * (1 + s * s) * (1 - filling)) / f["half"]
@@ -72,7 +72,9 @@ class Case:
         over = above(u - self.saturation)
         bound = u - over
         between = bound[:-1] - bound[1:]
-        walls = (np.abs(between) + TINY) / (np.abs(u[:-1] - u[1:]) + TINY)
+        lacks = 2 * self.saturation - bound[:-1] - bound[1:]
+        has = over[:-1] + over[1:]
+        walls = (np.abs(between) + TINY * lacks) / (np.abs(u[:-1] - u[1:]) + TINY * (lacks + has) + 1e-300)
         square = (0.5 * self.rise * between) ** 2
         walls_d = self.bound * quick * grown(self.rise * 0.5 * (bound[:-1] + bound[1:])) * (1 + square * (1 / 6 + square / 120))
         s = over * self.over_room

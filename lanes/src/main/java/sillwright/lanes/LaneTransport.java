@@ -63,6 +63,7 @@ public final class LaneTransport implements Transport {
         DoubleVector tiny = DoubleVector.broadcast(LANES, Stack.TINY), one = DoubleVector.broadcast(LANES, 1), half = DoubleVector.broadcast(LANES, 0.5);
         DoubleVector sixth = DoubleVector.broadcast(LANES, 1.0 / 6), of24 = DoubleVector.broadcast(LANES, 1.0 / 24), of120 = DoubleVector.broadcast(LANES, 1.0 / 120);
                 DoubleVector saturation = DoubleVector.fromArray(LANES, stack.saturation, m), rise = DoubleVector.fromArray(LANES, stack.rise, m);
+        DoubleVector twice = saturation.add(saturation), least = DoubleVector.broadcast(LANES, Stack.LEAST);
         DoubleVector eighthRise = rise.mul(DoubleVector.broadcast(LANES, 0.125)), halfRise = rise.mul(half);
         DoubleVector quickBound = DoubleVector.fromArray(LANES, stack.bound, m).mul(DoubleVector.broadcast(LANES, quick)), overRoom = DoubleVector.fromArray(LANES, stack.overRoom, m);
         DoubleVector free = DoubleVector.fromArray(LANES, stack.free, m).mul(DoubleVector.broadcast(LANES, quarterRuns));
@@ -72,7 +73,8 @@ public final class LaneTransport implements Transport {
         for (int i = 0; i < last; i++) {
             DoubleVector v = DoubleVector.fromArray(LANES, moisture[i + 1], m), overV = v.sub(saturation), aboveV = overV.add(overV.abs()).mul(half);
             DoubleVector wallsV = v.sub(aboveV), t = aboveV.mul(overRoom), between = walls.sub(wallsV);
-            DoubleVector share = between.abs().add(tiny).div(u.sub(v).abs().add(tiny));
+            DoubleVector lacks = twice.sub(walls).sub(wallsV), has = u.sub(walls).add(v.sub(wallsV));
+            DoubleVector share = lacks.fma(tiny, between.abs()).div(lacks.add(has).fma(tiny, u.sub(v).abs()).add(least));
             DoubleVector q = eighthRise.mul(walls.add(wallsV));
             DoubleVector root = q.fma(of120, of24).fma(q, sixth).fma(q, half).fma(q, one).fma(q, one), square = root.mul(root);
             DoubleVector spread = halfRise.mul(between), wide = spread.mul(spread);

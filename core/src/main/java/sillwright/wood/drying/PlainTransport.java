@@ -45,7 +45,7 @@ public final class PlainTransport {
         for (int i = 0; i < last; i++) {
             double[] step = stack.stepOverSlice[i];
             split(u[i + 1], stack.saturation, stack.overRoom, nextFilled, nextBound, from, to);
-            walls(u[i], u[i + 1], bound, nextBound, stack.walls, from, to);
+            walls(u[i], u[i + 1], bound, nextBound, stack.saturation, stack.walls, from, to);
             root(bound, nextBound, stack.rise, work, from, to);
             grown(work, stack.bound, quick, next, from, to);
             widened(bound, nextBound, stack.rise, next, from, to);
@@ -101,7 +101,7 @@ public final class PlainTransport {
     private static void liquid(Stack stack, Stack.Faces face, int m, double u, double quick, double rainMm) {
         double saturation = stack.saturation[m], full = stack.full[m], over = u - saturation, above = 0.5 * (over + Math.abs(over));
         double s = above * stack.overRoom[m], walls = saturation - (u - above), gap = full - u + Stack.TINY;
-        double filling = (walls + Stack.TINY) / gap, spread = 0.5 * stack.rise[m] * walls, square = spread * spread;
+        double filling = walls / gap, spread = 0.5 * stack.rise[m] * walls, square = spread * spread;
         double wallsD = stack.bound[m] * quick * exp(stack.rise[m] * (saturation - 0.5 * walls)) * (1 + square * (1.0 / 6 + square * (1.0 / 120)));
         double soaks = face.leak[m] * (wallsD * filling + stack.free[m] * 0.25 * (1 + s) * (1 + s * s) * (1 - filling)) / face.half[m];
         double comes = rainMm > 0 ? face.supply[m] * rainMm / gap : soaks, enters = Math.min(soaks, comes), wet = face.wet[m];
@@ -126,10 +126,13 @@ public final class PlainTransport {
         }
     }
 
-    /// How much of the step from one slice's moisture to the next is of bound water.
-    private static void walls(double[] u, double[] v, double[] boundU, double[] boundV, double[] walls, int from, int to) {
-        for (int m = from; m < to; m++)
-            walls[m] = (Math.abs(boundU[m] - boundV[m]) + Stack.TINY) / (Math.abs(u[m] - v[m]) + Stack.TINY);
+    /// How much of the step from one slice's moisture to the next is of bound water; where the two are alike, all or nothing by which side of
+    /// saturation they lie on.
+    private static void walls(double[] u, double[] v, double[] boundU, double[] boundV, double[] saturation, double[] walls, int from, int to) {
+        for (int m = from; m < to; m++) {
+            double lacks = 2 * saturation[m] - boundU[m] - boundV[m], has = u[m] - boundU[m] + v[m] - boundV[m];
+            walls[m] = (Math.abs(boundU[m] - boundV[m]) + Stack.TINY * lacks) / (Math.abs(u[m] - v[m]) + Stack.TINY * (lacks + has) + Stack.LEAST);
+        }
     }
 
     /// The fourth root of exp(rise · u) at the middle of two bound moistures.

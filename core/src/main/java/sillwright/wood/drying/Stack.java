@@ -7,6 +7,8 @@ package sillwright.wood.drying;
 public final class Stack {
     /// Keeps a ratio of two differences in bounds where both are nothing.
     public static final double TINY = 1e-9;
+    /// Keeps it from being nothing over nothing.
+    public static final double LEAST = 1e-300;
 
     /// Pieces that go together: work is parted at multiples of this, and every row ends on one, the last places empty.
     public static final int TOGETHER = 16;
@@ -81,6 +83,16 @@ public final class Stack {
         public final double[] pulled;
         public final double[] wet;
 
+        private void lay(int piece, Skin skin, double halfM, double densityKgM3) {
+            half[piece] = halfM;
+            open[piece] = skin.open() ? 1 : 0;
+            air[piece] = skin.airSM();
+            film[piece] = skin.filmSM();
+            leak[piece] = skin.leak();
+            supply[piece] = skin.share() * skin.leak() / 3600 / densityKgM3;
+            stays[piece] = skin.share() > 0 ? 1 + skin.stays() : 0;
+        }
+
         private Faces(int places) {
             half = new double[places];
             open = new double[places];
@@ -127,6 +139,64 @@ public final class Stack {
         nextInWalls = new double[places];
         walls = new double[places];
         work = new double[places];
+    }
+
+    /// Lays a piece in one place of the stack.
+    ///
+    /// Slices are thinnest at a face that anything passes, and each is `growth` times the one before on the way in.
+    ///
+    /// @param lengthM from the near face to the far one
+    /// @param start   its moisture throughout
+    public void lay(int piece, Timber timber, double lengthM, Skin nearSkin, Skin farSkin, double growth, double start) {
+        double total = 0;
+        double[] part = new double[slices];
+        for (int i = 0; i < slices; i++) total += part[i] = Math.pow(growth, farSkin.open() ? nearSkin.open() ? Math.min(i, slices - 1 - i) : slices - 1 - i : i);
+        for (int i = 0; i < slices; i++) {
+            part[i] *= lengthM / total;
+            stepOverSlice[i][piece] = stepS / part[i];
+            moisture[i][piece] = start;
+        }
+        for (int i = 0; i + 1 < slices; i++) overDistance[i][piece] = 2 / (part[i] + part[i + 1]);
+        bound[piece] = timber.boundM2S();
+        rise[piece] = timber.rise();
+        saturation[piece] = timber.saturation();
+        free[piece] = timber.freeM2S();
+        full[piece] = timber.full();
+        overRoom[piece] = 1 / (timber.full() - timber.saturation());
+        near.lay(piece, nearSkin, part[0] / 2, timber.densityKgM3());
+        far.lay(piece, farSkin, part[slices - 1] / 2, timber.densityKgM3());
+    }
+
+    /// A piece followed along its grain loses through its long sides too.
+    ///
+    /// By the first mode of a slab at either pair of sides, which is that of a film and a sixth of the thickness one after the other.
+    ///
+    /// @param across what it lets through across the grain
+    public void lose(int piece, Timber across, Skin side, double widthM, double depthM) {
+        double usual = 0.15, grown = Math.exp(across.rise() * usual), outside = side.airSM() / grown + side.filmSM(), d = across.diffusion(usual);
+        sides[piece] = 2 / widthM / (outside + widthM / 6 / d) + 2 / depthM / (outside + depthM / 6 / d);
+        anySides = true;
+    }
+
+    /// Takes over the state of another stack's piece.
+    public void take(int piece, Stack from, int theirs) {
+        for (int i = 0; i < slices; i++) moisture[i][piece] = from.moisture[i][theirs];
+        near.left[piece] = 0;
+        far.left[piece] = 0;
+    }
+
+    /// Mean moisture between two depths from the near face.
+    public double between(int piece, double fromM, double toM) {
+        double sum = 0, over = 0, at = 0;
+        for (int i = 0; i < slices; i++) {
+            double next = at + thicknessM(i, piece), part = Math.min(next, toM) - Math.max(at, fromM);
+            if (part > 0) {
+                sum += part * moisture[i][piece];
+                over += part;
+            }
+            at = next;
+        }
+        return sum / over;
     }
 
     /// Water in one piece, m of depth times fraction: over all slices thickness times moisture.
