@@ -1,7 +1,8 @@
 """The transport kernel with NumPy for the coefficients and SciPy's banded solver for the step.
 
-Two ways: each piece by itself, as one would write it first, and all pieces in one call, end to end in one long band. Run with a CASE,
-an ANSWER, the hours to do and `each` or `together`; prints the seconds it took.
+Three ways: `alone`, one piece after the other through all the hours, as one would write it first; `each`, coefficients of all pieces at once and one
+call of the solver for each; `together`, all pieces in one call, end to end in one long band. Run with a CASE, an ANSWER, the hours to do and the way; prints
+the processor time in seconds.
 """
 import sys
 import time
@@ -100,14 +101,29 @@ class Case:
                 self.u[:, m] = solve_banded((1, 1), band[:, :, m], right[:, m], check_finite=False)
 
 
+    def only(self, piece):
+        one = object.__new__(Case)
+        one.__dict__.update(self.__dict__)
+        one.pieces = 1
+        for name in ("u", "step_over", "over_distance"):
+            setattr(one, name, np.ascontiguousarray(getattr(self, name)[:, piece:piece + 1]))
+        for name in ("bound", "rise", "saturation", "free", "over_room", "full"):
+            setattr(one, name, getattr(self, name)[piece:piece + 1])
+        one.near = {name: row[piece:piece + 1] for name, row in self.near.items()}
+        one.far = {name: row[piece:piece + 1] for name, row in self.far.items()}
+        return one
+
+
 def main():
     case = Case(sys.argv[1])
-    hours = int(sys.argv[3])
-    began = time.perf_counter()
-    for h in range(hours):
-        case.hour(h, sys.argv[4] == "together")
-    took = time.perf_counter() - began
-    case.u.tofile(sys.argv[2])
+    hours, way = int(sys.argv[3]), sys.argv[4]
+    parts = [case.only(piece) for piece in range(case.pieces)] if way == "alone" else [case]
+    began = time.process_time()
+    for part in parts:
+        for h in range(hours):
+            part.hour(h, way != "each")
+    took = time.process_time() - began
+    np.concatenate([part.u for part in parts], axis=1).tofile(sys.argv[2])
     print(f"{took:.9f}")
 
 

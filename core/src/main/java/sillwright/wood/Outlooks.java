@@ -20,7 +20,7 @@ import sillwright.wood.weather.WeatherMaker;
 
 /// Works the outlook of many members together: one weather, one stack through the thickness and one along the grain behind the wetted ends.
 public final class Outlooks {
-    private static final int YEARS = 10, STOPPED_YEARS = 3, STARTS = 6, SLICES = 16;
+    private static final int YEARS = 8, STOPPED_YEARS = 2, STARTS = 6, SLICES = 16;
     private static final double AT_FIRST = 0.16, END_M = 0.4;
 
     private final List<Wetting> wettings;
@@ -189,6 +189,7 @@ public final class Outlooks {
             Timber timber = Timber.of(Species.orCareful(wetting.member().species()), Timber.Grain.ACROSS);
             Member.Face near = near(wetting), far = Member.opposite(near);
             stack.lay(m, timber, throughM(wetting), skin(wetting, timber, near, stopped), skin(wetting, timber, far, stopped), 1.5, AT_FIRST);
+            stack.lose(m, timber, Skin.under(wetting.member().coat(), timber), wetting.member().acrossMm(near) / 1000);
         }
         for (int e = 0; e < endOf.size(); e++) {
             Wetting wetting = wettings.get(endOf.get(e));
@@ -197,7 +198,9 @@ public final class Outlooks {
             Timber along = Timber.of(species, Timber.Grain.ALONG), across = Timber.of(species, Timber.Grain.ACROSS);
             int piece = wettings.size() + e;
             stack.lay(piece, along, Math.min(END_M, member.lengthMm() / 1000), end(wetting, along, stopped), Skin.SEALED, 1.25, AT_FIRST);
-            stack.lose(piece, across, Skin.under(member.coat(), across), member.widthMm() / 1000, member.depthMm() / 1000);
+            Skin beside = Skin.under(member.coat(), across);
+            stack.lose(piece, across, beside, member.widthMm() / 1000);
+            stack.lose(piece, across, beside, member.depthMm() / 1000);
         }
         return stack;
     }

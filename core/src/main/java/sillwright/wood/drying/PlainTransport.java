@@ -45,7 +45,7 @@ public final class PlainTransport {
         for (int i = 0; i < last; i++) {
             double[] step = stack.stepOverSlice[i];
             split(u[i + 1], stack.saturation, stack.overRoom, nextFilled, nextBound, from, to);
-            walls(u[i], u[i + 1], bound, nextBound, stack.saturation, stack.walls, from, to);
+            walls(u[i], u[i + 1], bound, nextBound, stack.saturation, work, stack.walls, from, to);
             root(bound, nextBound, stack.rise, work, from, to);
             grown(work, stack.bound, quick, next, from, to);
             widened(bound, nextBound, stack.rise, next, from, to);
@@ -128,11 +128,11 @@ public final class PlainTransport {
 
     /// How much of the step from one slice's moisture to the next is of bound water; where the two are alike, all or nothing by which side of
     /// saturation they lie on.
-    private static void walls(double[] u, double[] v, double[] boundU, double[] boundV, double[] saturation, double[] walls, int from, int to) {
-        for (int m = from; m < to; m++) {
-            double lacks = 2 * saturation[m] - boundU[m] - boundV[m], has = u[m] - boundU[m] + v[m] - boundV[m];
-            walls[m] = (Math.abs(boundU[m] - boundV[m]) + Stack.TINY * lacks) / (Math.abs(u[m] - v[m]) + Stack.TINY * (lacks + has) + Stack.LEAST);
-        }
+    private static void walls(double[] u, double[] v, double[] boundU, double[] boundV, double[] saturation, double[] work, double[] walls, int from, int to) {
+        for (int m = from; m < to; m++) work[m] = 2 * saturation[m] - boundU[m] - boundV[m];
+        for (int m = from; m < to; m++) walls[m] = Math.abs(boundU[m] - boundV[m]) + Stack.TINY * work[m];
+        for (int m = from; m < to; m++) work[m] = Math.abs(u[m] - v[m]) + Stack.TINY * (work[m] + (u[m] - boundU[m] + v[m] - boundV[m])) + Stack.LEAST;
+        for (int m = from; m < to; m++) walls[m] = walls[m] / work[m];
     }
 
     /// The fourth root of exp(rise · u) at the middle of two bound moistures.
@@ -211,16 +211,16 @@ public final class PlainTransport {
         if (stack.anySides) for (int i = 0; i < stack.slices; i++) sides(stack, stack.moisture[i], stack.stepOverSlice[i], from, to, atRest, quick);
     }
 
-    /// Exchange of one slice with the air through the long sides, after the step along the grain and implicit like it.
+    /// Exchange of one slice with the air beside the run, after the step along it and implicit like it.
     private static void sides(Stack stack, double[] u, double[] stepOver, int from, int to, double atRest, double quick) {
-        double[] saturation = stack.saturation, sides = stack.sides, gained = stack.gainedBySides;
-        double step = stack.stepS;
+        double[] saturation = stack.saturation, sides = stack.sides, gained = stack.gainedBySides, work = stack.work, bound = stack.inWalls;
+        double step = stack.stepS, most = step * quick;
         for (int m = from; m < to; m++) {
-            double over = u[m] - saturation[m], b = u[m] - 0.5 * (over + Math.abs(over));
-            double k = step * sides[m] * quick * (Math.abs(b - atRest) + Stack.TINY) / (Math.abs(u[m] - atRest) + Stack.TINY);
-            double after = (u[m] + k * atRest) / (1 + k);
-            gained[m] += k * (atRest - after) * step / stepOver[m];
-            u[m] = after;
+            double over = u[m] - saturation[m];
+            bound[m] = Math.abs(u[m] - 0.5 * (over + Math.abs(over)) - atRest) + Stack.TINY;
         }
+        for (int m = from; m < to; m++) work[m] = most * sides[m] * bound[m] / (Math.abs(u[m] - atRest) + Stack.TINY);
+        for (int m = from; m < to; m++) u[m] = (u[m] + work[m] * atRest) / (1 + work[m]);
+        for (int m = from; m < to; m++) gained[m] += work[m] * (atRest - u[m]) * step / stepOver[m];
     }
 }

@@ -20,7 +20,7 @@ public record Skin(boolean open, double airSM, double filmSM, double leak, doubl
 
     public static final List<Basis> BASIS = List.of(
             Basis.memory("Vapour permeance of paint on wood", "an oil paint in good order 0.3 to 1 perm; 0.6 is used; 1 perm is 57.2 ng/(s·m²·Pa)"),
-            Basis.own("a failing film passes 5 perm and lets liquid in over a quarter of the face; a sound one over a hundredth; a stain passes 10 perm and liquid over three tenths"));
+            Basis.own("a failing film passes 5 perm and lets liquid in over a tenth of the face; a sound one over a hundredth; a stain passes 10 perm and liquid over a fifth"));
 
     public static final Skin SEALED = new Skin(false, 0, 0, 0, 0, 0);
     /// At rest with the air at once, as in closed answers.
@@ -40,8 +40,8 @@ public record Skin(boolean open, double airSM, double filmSM, double leak, doubl
         double leak = switch (coat) {
             case NONE -> 1;
             case SOUND -> 0.01;
-            case FAILING, NOT_KNOWN -> 0.25;
-            case STAIN -> 0.3;
+            case FAILING, NOT_KNOWN -> 0.1;
+            case STAIN -> 0.2;
         };
         return new Skin(true, STILL_AIR, timber.densityKgM3() * SLOPE / (perms * PERM * SATURATED_PA), leak, 0, 0);
     }

@@ -34,7 +34,7 @@ public final class Stack {
     public final double[] free;
     public final double[] overRoom;
     public final double[] full;
-    /// Exchange through the long sides of a piece that is followed along its grain, 1/s at 20 °C; nothing where the faces are all there is.
+    /// Exchange through the faces beside the run, 1/s at 20 °C; nothing where the two faces are all there is.
     public final double[] sides;
     /// True where any piece loses through its sides.
     public boolean anySides;
@@ -163,18 +163,20 @@ public final class Stack {
         free[piece] = timber.freeM2S();
         full[piece] = timber.full();
         overRoom[piece] = 1 / (timber.full() - timber.saturation());
+        sides[piece] = 0;
         near.lay(piece, nearSkin, part[0] / 2, timber.densityKgM3());
         far.lay(piece, farSkin, part[slices - 1] / 2, timber.densityKgM3());
     }
 
-    /// A piece followed along its grain loses through its long sides too.
+    /// A piece loses to the air through the faces beside its run too: the other two of its long faces, or all four where it is followed along its grain.
     ///
-    /// By the first mode of a slab at either pair of sides, which is that of a film and a sixth of the thickness one after the other.
+    /// Each pair of them by the first mode of a slab, which is that of a film and a sixth of the thickness one after the other; two pairs add up.
     ///
     /// @param across what it lets through across the grain
-    public void lose(int piece, Timber across, Skin side, double widthM, double depthM) {
-        double usual = 0.15, grown = Math.exp(across.rise() * usual), outside = side.airSM() / grown + side.filmSM(), d = across.diffusion(usual);
-        sides[piece] = 2 / widthM / (outside + widthM / 6 / d) + 2 / depthM / (outside + depthM / 6 / d);
+    /// @param betweenM from one face of the pair to the other
+    public void lose(int piece, Timber across, Skin side, double betweenM) {
+        double usual = 0.15, grown = Math.exp(across.rise() * usual), outside = side.airSM() / grown + side.filmSM();
+        sides[piece] += 2 / betweenM / (outside + betweenM / 6 / across.diffusion(usual));
         anySides = true;
     }
 

@@ -13,7 +13,7 @@ import sillwright.wood.Psychrometrics;
 public final class WeatherMaker {
     public static final List<Basis> BASIS = List.of(Rainfall.CHAIN, Rainfall.HOURS,
             Basis.read("Richardson and Wright (1984), in public programs", "day-to-day residuals of high, low and radiation: matrices A and B"),
-            Basis.own("highs and lows vary by 6 - 0.085 of the mean in °C, 2.5 to 7; wet days have highs 2 °C lower and humidity a tenth higher; humidity varies by 0.08"));
+            Basis.own("highs and lows vary by 6 - 0.085 of the mean in °C, 2.5 to 7, at most 0.45 of what lies between them; wet days have highs 2 °C lower and humidity a tenth higher; humidity varies by 0.08"));
 
     /// Residuals x(t) = A x(t-1) + B e of daily high, low and radiation. Source: Richardson and Wright (1984), as public programs give it (read).
     private static final double[][] A = {{0.567, 0.086, -0.002}, {0.253, 0.504, -0.050}, {-0.006, -0.039, 0.244}};
@@ -69,7 +69,7 @@ public final class WeatherMaker {
             wetDays[d] = wet;
             if (wet) Rainfall.lay(Rainfall.amountMm(normals.month(month).rainMm() / normals.month(month).rainDays(), random), weather.fallsMm, 24 * d, random);
             step();
-            double varies = Math.max(2.5, Math.min(7, 6 - 0.085 * normals.month(month).meanC())), cooler = WET_COOLER_C * (share - (wet ? 1 : 0));
+            double varies = varies(normals.month(month)), cooler = WET_COOLER_C * (share - (wet ? 1 : 0));
             double top = high[day] + cooler + varies * residual[0], bottom = low[day] + varies * residual[1], middle = (top + bottom) / 2;
             double half = Math.max(0.5, (top - bottom) / 2);
             highs[d] = middle + half;
@@ -87,6 +87,11 @@ public final class WeatherMaker {
             for (int h = 0; h < 24; h++) weather.windMs[24 * d + h] = wind * (1 + 0.25 * Math.cos(2 * Math.PI * (h + 0.5 - 14) / 24));
         }
         return weather;
+    }
+
+    /// How far highs and lows vary from day to day, °C; less where the day itself varies little, or its low and its high would change places.
+    private static double varies(Normals.Month month) {
+        return Math.min(0.45 * (month.highC() - month.lowC()), Math.max(2.5, Math.min(7, 6 - 0.085 * month.meanC())));
     }
 
     private double share(int month) { return normals.month(month).rainDays() / Normals.daysIn(month); }

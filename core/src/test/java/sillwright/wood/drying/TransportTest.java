@@ -35,7 +35,7 @@ class TransportTest {
             Timber timber = Timber.of(species, random.nextBoolean() ? Timber.Grain.ACROSS : Timber.Grain.ALONG);
             Skin near = skin(timber, random), far = skin(timber, random);
             stack.lay(m, timber, 0.01 + 0.2 * random.nextDouble(), near, far, 1 + random.nextDouble(), 0.05 + (timber.full() - 0.06) * random.nextDouble() * random.nextDouble());
-            if (random.nextInt(3) == 0) stack.lose(m, Timber.of(species, Timber.Grain.ACROSS), Skin.under(sillwright.walk.Member.Coat.NONE, timber), 0.1, 0.1);
+            if (random.nextInt(3) == 0) stack.lose(m, Timber.of(species, Timber.Grain.ACROSS), Skin.under(sillwright.walk.Member.Coat.NONE, timber), 0.1);
         }
         return stack;
     }

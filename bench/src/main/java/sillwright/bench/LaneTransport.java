@@ -1,4 +1,4 @@
-package sillwright.lanes;
+package sillwright.bench;
 
 import jdk.incubator.vector.DoubleVector;
 import jdk.incubator.vector.VectorSpecies;
@@ -12,7 +12,7 @@ import sillwright.wood.drying.Transport;
 /// registers. A product and a sum are rounded once where [Transport#PLAIN] rounds them twice, so the two part in the last digits.
 ///
 /// The compiler keeps vectors in registers only where it inlines all that makes them, so this is written out without small helpers.
-public final class LaneTransport implements Transport {
+final class LaneTransport implements Transport {
     private static final VectorSpecies<Double> LANES = DoubleVector.SPECIES_PREFERRED;
     /// Pieces whose rows stay in a near cache together.
     private static final int NEAR = 128;
