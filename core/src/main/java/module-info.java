@@ -6,6 +6,8 @@ module sillwright.core {
     exports sillwright.walk;
     exports sillwright.water;
     exports sillwright.wood;
+    exports sillwright.wood.drying;
+    exports sillwright.wood.weather;
     exports sillwright.work;
     exports sillwright.watch;
 }

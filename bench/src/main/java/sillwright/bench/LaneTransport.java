@@ -1,6 +1,7 @@
 package sillwright.bench;
 
 import jdk.incubator.vector.DoubleVector;
+import jdk.incubator.vector.VectorOperators;
 import jdk.incubator.vector.VectorSpecies;
 
 import sillwright.wood.drying.Air;
@@ -34,7 +35,10 @@ final class LaneTransport implements Transport {
             vapour(stack, stack.near, moisture[0], m, atRest, 1 / quick, 1 / vapour);
             vapour(stack, stack.far, moisture[moisture.length - 1], m, atRest, 1 / quick, 1 / vapour);
         }
-        PlainTransport.soak(stack, from, to, quick, rainMm);
+        for (int m = from; m < to; m += LANES.length()) {
+            soak(stack, stack.near, moisture[0], m, quick, rainMm);
+            soak(stack, stack.far, moisture[moisture.length - 1], m, quick, rainMm);
+        }
         for (int m = from; m < to; m += LANES.length()) {
             down(stack, moisture, stack.stepOverSlice, stack.overDistance, stack.shed, stack.carried, m, quick, runs * 0.25);
             up(moisture, stack.shed, stack.carried, m);
@@ -54,6 +58,26 @@ final class LaneTransport implements Transport {
         DoubleVector pull = DoubleVector.fromArray(LANES, face.open, m).mul(drying).div(resists);
         pull.intoArray(face.pull, m);
         pull.mul(rest).intoArray(face.pulled, m);
+    }
+
+    private static void soak(Stack stack, Stack.Faces face, double[] moisture, int m, double quick, double rainMm) {
+        DoubleVector wet = DoubleVector.fromArray(LANES, face.wet, m);
+        if (!wet.compare(VectorOperators.GT, 0).anyTrue()) return;
+        DoubleVector one = DoubleVector.broadcast(LANES, 1), half = DoubleVector.broadcast(LANES, 0.5), sixth = DoubleVector.broadcast(LANES, 1.0 / 6);
+        DoubleVector of120 = DoubleVector.broadcast(LANES, 1.0 / 120), quarter = DoubleVector.broadcast(LANES, 0.25);
+        DoubleVector u = DoubleVector.fromArray(LANES, moisture, m), saturation = DoubleVector.fromArray(LANES, stack.saturation, m), full = DoubleVector.fromArray(LANES, stack.full, m);
+        DoubleVector rise = DoubleVector.fromArray(LANES, stack.rise, m), over = u.sub(saturation), above = over.add(over.abs()).mul(half);
+        DoubleVector s = above.mul(DoubleVector.fromArray(LANES, stack.overRoom, m)), walls = saturation.sub(u.sub(above));
+        DoubleVector gap = full.sub(u).add(DoubleVector.broadcast(LANES, Stack.TINY)), filling = walls.div(gap), spread = half.mul(rise).mul(walls), wide = spread.mul(spread);
+        DoubleVector q = rise.mul(saturation.sub(half.mul(walls))).mul(quarter);
+        DoubleVector root = q.fma(of120, DoubleVector.broadcast(LANES, 1.0 / 24)).fma(q, sixth).fma(q, half).fma(q, one).fma(q, one), square = root.mul(root);
+        DoubleVector wallsD = DoubleVector.fromArray(LANES, stack.bound, m).mul(DoubleVector.broadcast(LANES, quick)).mul(square.mul(square)).mul(wide.fma(of120, sixth).fma(wide, one));
+        DoubleVector freeD = DoubleVector.fromArray(LANES, stack.free, m).mul(quarter).mul(one.add(s)).mul(s.fma(s, one)).mul(one.sub(filling));
+        DoubleVector enters = DoubleVector.fromArray(LANES, face.leak, m).mul(wallsD.fma(filling, freeD)).div(DoubleVector.fromArray(LANES, face.half, m));
+        if (rainMm > 0) enters = enters.min(DoubleVector.fromArray(LANES, face.supply, m).mul(DoubleVector.broadcast(LANES, rainMm)).div(gap));
+        DoubleVector dry = one.sub(wet), taken = wet.mul(enters);
+        dry.fma(DoubleVector.fromArray(LANES, face.pull, m), taken).intoArray(face.pull, m);
+        dry.fma(DoubleVector.fromArray(LANES, face.pulled, m), taken.mul(full)).intoArray(face.pulled, m);
     }
 
     /// From the near face to the far one: the links between slices, and elimination as they come.

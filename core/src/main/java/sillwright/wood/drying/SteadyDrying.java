@@ -11,7 +11,7 @@ import sillwright.wood.Moisture;
 /// @param atRest  the moisture it would come to rest at
 /// @param middle  moisture half way in, or at the sealed face, when the mean is the wanted one
 public record SteadyDrying(double timeS, double atRest, double middle) {
-    private static final int SLICES = 40, LONGEST_YEARS = 300;
+    private static final int SLICES = 40, LONGEST_YEARS = 60;
 
     /// @param faces 2, or 1 where the other is sealed
     /// @param start moisture throughout at first
