@@ -8,6 +8,7 @@ import java.util.Map;
 import sillwright.measure.Figure;
 import sillwright.measure.Refused;
 import sillwright.measure.Words;
+import sillwright.water.WaterFigures;
 import sillwright.wood.WoodFigures;
 import sillwright.work.WorkFigures;
 
@@ -30,6 +31,7 @@ public final class Figures {
 
     private static Map<String, Figure> gather() {
         List<Figure> figures = new ArrayList<>();
+        figures.addAll(WaterFigures.all());
         figures.addAll(WoodFigures.all());
         figures.addAll(WorkFigures.all());
         Map<String, Figure> byName = new LinkedHashMap<>();

@@ -96,7 +96,7 @@ public record Key(String name, String says, Takes takes, boolean needed, Optiona
 
     private static String range(Kind kind, double least, double most, Units units) {
         boolean low = least > -Double.MAX_VALUE, high = most < Double.MAX_VALUE;
-        Unit unit = kind.in(units);
+        Unit unit = kind == Kind.FRACTION ? Unit.PERCENT : kind.in(units);
         String from = low ? Words.significant(unit.fromOwn(least), 4) : "", to = high ? Words.significant(unit.fromOwn(most), 4) : "";
         String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
         if (low && high) return " (" + from + " to " + to + symbol + ")";

@@ -3,9 +3,9 @@ package sillwright.walk;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +13,8 @@ import java.util.Set;
 
 import sillwright.measure.Quantity;
 import sillwright.measure.Refused;
+import sillwright.measure.Units;
+import sillwright.measure.Words;
 import sillwright.walk.Survey.Noted;
 
 /// The entries of one building, and the fold that makes a survey of them.
@@ -23,9 +25,6 @@ public final class FieldBook {
     private final String file;
     private final List<Entry> entries = new ArrayList<>();
     private final List<Fault> faults = new ArrayList<>();
-
-    /// What an entry came to say, and where it says it.
-    private record Standing(Entry entry, Body body) {}
 
     private FieldBook(String file) { this.file = file; }
 
@@ -41,61 +40,30 @@ public final class FieldBook {
         return book.survey();
     }
 
+    /// By the clock and the id; two that share both are still put in an order of their own, whichever came first.
+    private static final Comparator<Entry> ORDER =
+            Entry.ORDER.thenComparing(entry -> entry.body().toString()).thenComparing(Entry::device).thenComparing(Entry::author);
+
     private void take(Collection<Entry> arrived) {
-        List<Entry> sorted = new ArrayList<>(arrived);
-        sorted.sort(Entry.ORDER.thenComparing(Comparator.comparing(entry -> entry.body().toString())));
-        Map<String, Entry> byId = new LinkedHashMap<>();
+        List<Entry> sorted = new ArrayList<>(new LinkedHashSet<>(arrived));
+        sorted.sort(ORDER);
+        Set<String> ids = new HashSet<>();
         for (Entry entry : sorted) {
-            Entry before = byId.putIfAbsent(entry.id(), entry);
-            if (before == null) entries.add(entry);
-            else if (!before.equals(entry))
-                fault(entry, "id", "another entry has the same id and says something else; the earlier one stands", "give this entry an id of its own", true);
+            if (ids.add(entry.id())) entries.add(entry);
+            else fault(entry, "id", "another entry has the same id and says something else; the earlier one stands", "give this entry an id of its own", true);
         }
     }
 
-    /// Every entry that stands, saying what it was last amended to say.
     private List<Standing> standing() {
-        Map<String, Integer> place = new HashMap<>();
-        for (int i = 0; i < entries.size(); i++) place.put(entries.get(i).id(), i);
-        Map<Integer, Body> amended = new HashMap<>();
-        Set<Integer> struck = new HashSet<>();
-        // From the last entry to the first: whether a strike or an amendment itself stands is known when its turn comes.
-        for (int i = entries.size() - 1; i >= 0; i--) {
-            if (struck.contains(i)) continue;
-            Entry entry = entries.get(i);
-            switch (entry.body()) {
-                case Body.Struck(var target, _) -> earlier(entry, target, place, i).ifPresent(struck::add);
-                case Body.Amended(var target, var instead) -> earlier(entry, target, place, i).ifPresent(t -> amended.putIfAbsent(t, instead));
-                case Building _, Side _, Member _, ProbeReading _, MoistureReading _, Sighting _, Photo _ -> {}
-            }
-        }
-        List<Standing> all = new ArrayList<>();
-        for (int i = 0; i < entries.size(); i++) {
-            if (struck.contains(i)) continue;
-            Entry entry = entries.get(i);
-            Body said = amended.getOrDefault(i, entry.body());
-            if (said.getClass() != entry.body().getClass()) {
-                fault(entry, "instead", "the amendment says another kind of thing than the entry it amends", "strike the entry and write a new one", true);
-                said = entry.body();
-            }
-            all.add(new Standing(entry, said));
-        }
-        return all;
-    }
-
-    private Optional<Integer> earlier(Entry entry, String target, Map<String, Integer> place, int here) {
-        Integer at = place.get(target);
-        if (at != null && at < here) return Optional.of(at);
-        fault(entry, "entry", at == null ? "names an entry that is not in this book: '" + target + "'" : "names an entry that is not earlier than itself",
-                "name the id of an earlier entry", true);
-        return Optional.empty();
+        Standing.Outcome outcome = Standing.of(entries);
+        for (Standing.Wrong wrong : outcome.wrongs()) fault(wrong.entry(), wrong.field(), wrong.what(), wrong.mend(), wrong.grave());
+        return outcome.all();
     }
 
     private Survey survey() {
         List<Standing> stands = standing();
         Optional<Building> building = Optional.empty();
         Map<String, Side> sides = new LinkedHashMap<>();
-        Map<String, Member> members = new LinkedHashMap<>();
         for (Standing standing : stands) {
             switch (standing.body()) {
                 case Building b -> {
@@ -105,13 +73,10 @@ public final class FieldBook {
                 case Side side -> {
                     if (sides.put(side.id(), side) != null) twice(standing.entry(), "side", side.id());
                 }
-                case Member member -> {
-                    if (members.put(member.id(), member) != null) twice(standing.entry(), "member", member.id());
-                }
-                case ProbeReading _, MoistureReading _, Sighting _, Photo _, Body.Amended _, Body.Struck _ -> {}
+                case Member _, ProbeReading _, MoistureReading _, Sighting _, Photo _, Body.Amended _, Body.Struck _ -> {}
             }
         }
-        for (Standing standing : stands) if (standing.body() instanceof Member member) check(standing.entry(), member, sides, members);
+        Map<String, Member> members = members(stands, sides);
         List<Noted<ProbeReading>> probes = new ArrayList<>();
         List<Noted<MoistureReading>> moistures = new ArrayList<>();
         List<Noted<Sighting>> sightings = new ArrayList<>();
@@ -142,7 +107,7 @@ public final class FieldBook {
                     case Building _, Side _, Member _, Body.Amended _, Body.Struck _ -> {}
                 }
             } catch (Refused refused) {
-                fault(entry, refused.where(), refused.what(sillwright.measure.Units.US), refused.mend(), true);
+                fault(entry, refused.where(), refused.what(Units.US), refused.mend(), true);
             }
         }
         return new Survey(building, sides, members, probes, moistures, sightings, photos, faults, entries.size());
@@ -152,23 +117,32 @@ public final class FieldBook {
         fault(entry, "id", "the " + what + " '" + id + "' is described twice; the later description stands", "amend the first, or give this one an id of its own", false);
     }
 
-    private void check(Entry entry, Member member, Map<String, Side> sides, Map<String, Member> members) {
-        if (members.get(member.id()) != member) return;
-        Side side = sides.get(member.side());
-        if (side == null) {
-            fault(entry, "side", "the member '" + member.id() + "' is on a side that nobody described: '" + member.side() + "'",
-                    "describe the side, or name one of " + String.join(", ", sides.keySet()), true);
-            members.remove(member.id());
-            return;
+    /// The members on sides that somebody described, each as it was last described there.
+    private Map<String, Member> members(List<Standing> stands, Map<String, Side> sides) {
+        Map<String, Member> members = new LinkedHashMap<>();
+        Map<String, Entry> by = new LinkedHashMap<>();
+        for (Standing standing : stands) {
+            if (!(standing.body() instanceof Member member)) continue;
+            if (!sides.containsKey(member.side()))
+                fault(standing.entry(), "side", "the member '" + member.id() + "' is on a side that nobody described: '" + member.side() + "'",
+                        sides.isEmpty() ? "describe the side" : "describe the side, or name one of " + String.join(", ", sides.keySet()), true);
+            else {
+                if (members.put(member.id(), member) != null) twice(standing.entry(), "member", member.id());
+                by.put(member.id(), standing.entry());
+            }
         }
+        members.forEach((id, member) -> check(by.get(id), member, sides.get(member.side())));
+        return members;
+    }
+
+    private void check(Entry entry, Member member, Side side) {
         try {
             Species.named(member.species());
         } catch (Refused refused) {
-            fault(entry, "species", refused.what(sillwright.measure.Units.US) + "; counted as " + Species.orCareful(member.species()).name()
-                    + ", on the careful side", refused.mend(), false);
+            fault(entry, "species", refused.what(Units.US) + "; counted as " + Species.orCareful(member.species()).name() + ", on the careful side",
+                    refused.mend(), false);
         }
-        boolean below = member.left().own() < -1e-6 || member.left().own() > side.lengthMm() + 1e-6;
-        if (below)
+        if (member.left().own() < -1e-6 || member.left().own() > side.lengthMm() + 1e-6)
             fault(entry, "left", member.left().text() + " is off the side, which is " + side.length().text() + " long", "measure from the side's left end", false);
     }
 
@@ -188,7 +162,7 @@ public final class FieldBook {
 
     private static void known(String field, String id, Map<String, ?> all) {
         if (all.containsKey(id)) return;
-        List<String> near = sillwright.measure.Words.near(id, all.keySet());
+        List<String> near = Words.near(id, all.keySet());
         throw new Refused(field, "'{}' is not described in this book", near.isEmpty() ? "describe it, or mend the name" : "did you mean " + String.join(", ", near) + "?", id);
     }
 

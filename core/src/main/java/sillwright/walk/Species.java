@@ -1,8 +1,10 @@
 package sillwright.walk;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -50,20 +52,18 @@ public record Species(String name, String scientific, double gravityGreen, doubl
         });
     }
 
-    /// The species, or for a name the table lacks the least durable and lightest of its genus word (`pine-...`), or of the
-    /// softwoods of older buildings: on the careful side.
+    /// The species; or for a name the table lacks the least durable and lightest of those whose first word is a word of
+    /// it (`pine-...`, `fir-...`); or where there is none, a softwood of slight durability: on the careful side.
     public static Species orCareful(String name) {
         Species known = ALL.get(name);
         if (known != null) return known;
-        for (String part : name.split("-")) {
-            Optional<Species> kin = ALL.values().stream()
-                    .filter(s -> List.of(s.name.split("-")).contains(part) && part.length() > 2)
-                    .min((a, b) -> a.durability != b.durability ? a.durability.compareTo(b.durability)
-                            : Double.compare(a.gravityGreen, b.gravityGreen));
-            if (kin.isPresent()) return kin.get();
-        }
-        return ALL.get("pine-eastern-white");
+        List<String> words = List.of(name.toLowerCase(Locale.ROOT).split("[^a-z]+"));
+        return ALL.values().stream().filter(kin -> words.contains(kin.firstWord())).min(CAREFUL).orElse(ALL.get("pine-sugar"));
     }
+
+    private String firstWord() { return name.substring(0, name.indexOf('-') < 0 ? name.length() : name.indexOf('-')); }
+
+    private static final Comparator<Species> CAREFUL = Comparator.comparing((Species kin) -> kin.durability).thenComparing(kin -> kin.gravityGreen);
 
     static Map<String, Species> read(String csv) {
         Map<String, Species> all = new LinkedHashMap<>();

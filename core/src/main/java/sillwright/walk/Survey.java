@@ -75,6 +75,7 @@ public record Survey(Optional<Building> building, Map<String, Side> sides, Map<S
     public long walkedMs() {
         long last = 0;
         for (Noted<ProbeReading> noted : probes) last = Math.max(last, noted.wallMs());
+        for (Noted<MoistureReading> noted : moistures) last = Math.max(last, noted.wallMs());
         for (Noted<Sighting> noted : sightings) last = Math.max(last, noted.wallMs());
         return last;
     }

@@ -34,7 +34,7 @@ public record Condition(Member member, State state, List<DepthMap> maps, List<Da
     /// @param alongMm  from the member's start
     /// @param shown    what the meter showed
     /// @param moisture what the wood holds
-    /// @param within   whether the reading lies where a pin meter can be trusted, 7 to 30 %
+    /// @param within   whether that lies where a pin meter can be trusted, 7 to 30 %
     public record Corrected(double alongMm, double shown, double moisture, boolean within) {}
 
     public boolean needsWork() { return !damages.isEmpty(); }

@@ -15,7 +15,7 @@ final class DecayFit {
 
     private final Readings readings;
     private final Feel.Shape shape;
-    private static final double[] WIDEST = {1.0, 0.7, 0.7, 0.7, 0.3};
+    private static final double[] WIDEST = {0.4, 0.7, 0.7, 0.7, 0.3};
     private DecayField best;
     private DecayField last;
     private double bestValue = Double.NEGATIVE_INFINITY;
@@ -99,7 +99,7 @@ final class DecayFit {
         int d = 5;
         double[][] points = new double[d + 1][];
         double[] values = new double[d + 1];
-        double[] step = {0.6, 0.5, 0.5, 0.5, 0.2};
+        double[] step = {0.3, 0.5, 0.5, 0.5, 0.2};
         for (int i = 0; i <= d; i++) {
             points[i] = Feel.USUAL.point();
             if (i > 0) points[i][i - 1] += step[i - 1];

@@ -11,6 +11,8 @@ import sillwright.walk.ProbeReading;
 final class FaceStudy {
     private static final int DRAWS = 200;
     private static final int OTHER_FIELDS = 6;
+    /// A reading speaks for the rows of the grid this near to it: lines are drawn along the tracks that were probed.
+    private static final double SIGHT_ROWS = 0.75;
     private static final int MOST_CELLS = 280;
 
     final DepthMap map;
@@ -111,12 +113,17 @@ final class FaceStudy {
 
     private double columnMm(int column) { return (column + 0.5) * member.lengthMm() / columns; }
 
-    /// The chance that the wood is soft anywhere across the face at a column.
-    private double doubt(int column) {
+    /// The chance that the wood is soft anywhere at a column that a reading speaks for.
+    private double doubt(int column, List<ProbeReading> probes, double sight) {
         int soft = 0, cells = columns * rows;
+        boolean[] seen = new boolean[rows];
+        double rowMm = cellMm2 * columns / member.lengthMm();
+        for (ProbeReading probe : probes)
+            for (int r = 0; r < rows; r++)
+                seen[r] |= Math.abs(probe.spot().alongMm() - columnMm(column)) <= sight && Math.abs(probe.spot().acrossMm() - (r + 0.5) * rowMm) <= SIGHT_ROWS * rowMm;
         for (int d = 0; d < DRAWS; d++)
             for (int r = 0; r < rows; r++)
-                if (draws[d * cells + r * columns + column] > Decay.TOLERANCE_MM) {
+                if (seen[r] && draws[d * cells + r * columns + column] > Decay.TOLERANCE_MM) {
                     soft++;
                     break;
                 }
@@ -125,9 +132,9 @@ final class FaceStudy {
 
     /// From each soft reading outward until the doubt is gone, or until readings are too far away to tell.
     private void findStretches(DecayField field, List<ProbeReading> probes) {
-        double[] doubt = new double[columns];
-        for (int c = 0; c < columns; c++) doubt[c] = doubt(c);
         double sight = Math.max(100, Math.min(300, field.feel().alongMm()));
+        double[] doubt = new double[columns];
+        for (int c = 0; c < columns; c++) doubt[c] = doubt(c, probes, sight);
         for (ProbeReading probe : probes) {
             if (!soft(probe)) continue;
             double at = probe.spot().alongMm();

@@ -13,8 +13,9 @@ record Feel(double meanMm, double spreadMm, double alongMm, double acrossMm, dou
     enum Shape { MATERN_1_2, MATERN_3_2, MATERN_5_2 }
 
     /// What is taken before anything is known of a face. No published values were found: this program's own choice,
-    /// weak enough that a dozen readings overrule them.
-    static final Feel USUAL = new Feel(-10, 20, 150, 60, 1.5, Shape.MATERN_5_2);
+    /// weak enough that a dozen readings overrule them. Its mean lies 1.6 spreads below the skin: of wood that nobody looked
+    /// at, about one place in twenty is soft.
+    static final Feel USUAL = new Feel(-32, 20, 150, 60, 1.5, Shape.MATERN_5_2);
 
     /// Covariance of the latent depth at two points.
     ///
@@ -36,17 +37,18 @@ record Feel(double meanMm, double spreadMm, double alongMm, double acrossMm, dou
     }
 
     /// The numbers as a point that a search can walk over.
-    double[] point() { return new double[] {meanMm / 10, Math.log(spreadMm), Math.log(alongMm), Math.log(acrossMm), Math.log(handMm)}; }
+    double[] point() { return new double[] {meanMm / spreadMm, Math.log(spreadMm), Math.log(alongMm), Math.log(acrossMm), Math.log(handMm)}; }
 
     Feel at(double[] point) {
-        return new Feel(point[0] * 10, Math.exp(point[1]), Math.exp(point[2]), Math.exp(point[3]), Math.exp(point[4]), shape);
+        return new Feel(point[0] * Math.exp(point[1]), Math.exp(point[1]), Math.exp(point[2]), Math.exp(point[3]), Math.exp(point[4]), shape);
     }
 
     /// The logarithm, but for a constant, of how likely these numbers are before any reading: each normal about the
-    /// usual one on the scale of [#point]; lengths and spread within a factor of two, hand noise within a third.
+    /// usual one on the scale of [#point]; the mean within 0.4 spreads, lengths and spread within a factor of two, hand
+    /// noise within a third.
     double logPrior() {
         double[] here = point(), usual = USUAL.point();
-        double[] width = {1.0, 0.7, 0.7, 0.7, 0.3};
+        double[] width = {0.4, 0.7, 0.7, 0.7, 0.3};
         double sum = 0;
         for (int i = 0; i < here.length; i++) {
             double off = (here[i] - usual[i]) / width[i];

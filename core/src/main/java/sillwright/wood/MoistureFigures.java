@@ -31,7 +31,7 @@ final class MoistureFigures {
         double tempC = in.own("temp"), humidity = in.own("rh");
         out.put("mc", Moisture.atRest(tempC, humidity), Kind.PERCENT);
         out.beware("drying wood stands a little above this, wetting wood a little below; species differ by a point or two");
-        if (tempC < -1.2 || tempC > 99.0) out.beware("the printed table runs from 30 to 210 °F: this temperature is outside it");
+        if (tempC < -1.2 || tempC > 99.0) out.beware("the printed table runs from 30 to 210 °F (-1 to 99 °C): this temperature is outside it");
         if (humidity < 0.05 || humidity > 0.95) out.beware("the printed table runs from 5 to 95 % humidity: this is outside it");
         if (humidity > 0.95) out.beware("so near saturation wood may also take up water that condenses or runs in: measure it");
     }
@@ -73,7 +73,7 @@ final class MoistureFigures {
             out.beware("corrected for temperature only: the meter constants of " + species.name() + " were not found, so this stands on the Douglas-fir scale; "
                     + "set the meter to the species, or use its own table");
         if (!Moisture.withinMeter(moisture)) out.beware("outside 7 to 30 % a pin meter tells only drier or wetter, not how much");
-        if (tempC < -18 || tempC > 50) out.beware("the temperature table runs from 0 to 120 °F: this is outside it");
+        if (tempC < -18 || tempC > 50) out.beware("the temperature table runs from 0 to 120 °F (-18 to 49 °C): this is outside it");
         else if (tempC < 0) out.beware("frozen wood above fibre saturation reads far too low");
         out.beware("salts, rot, waterborne preservative and a wet skin upset a reading; push pins to several depths");
     }

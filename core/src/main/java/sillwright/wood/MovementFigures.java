@@ -106,7 +106,8 @@ final class MovementFigures {
 
     private static void porosity(Inputs in, Answer.Sheet out) {
         if (in.has("sg") == in.has("species"))
-            throw in.refuse("sg", in.has("sg") ? "is given together with species" : "and species are both missing", "give one of them: sg=0.40 or species=pine-eastern-white");
+            throw in.refuse("sg", in.has("sg") ? "is given together with species" : "and species are both missing",
+                    "give one of them: sg=0.40 or species=pine-eastern-white");
         double gravity;
         if (in.has("sg")) gravity = in.own("sg");
         else {

@@ -62,21 +62,25 @@ public record Section(double areaMm2, double xMm, double yMm, double ixMm4, doub
         Sums sums = new Sums();
         sums.add(outline, 1);
         for (List<Point> hole : holes) sums.add(hole, -1);
-        if (!(sums.area > 0)) throw new Refused("", "the section has no area", "give three corners or more, and holes that leave something");
-        double x = sums.x / sums.area, y = sums.y / sums.area;
-        double left = Double.MAX_VALUE, right = -Double.MAX_VALUE, front = Double.MAX_VALUE, back = -Double.MAX_VALUE;
-        for (Point point : outline) {
-            left = Math.min(left, point.xMm);
-            right = Math.max(right, point.xMm);
-            front = Math.min(front, point.yMm);
-            back = Math.max(back, point.yMm);
-        }
-        return new Section(sums.area, x, y, sums.xx - sums.area * y * y, sums.yy - sums.area * x * x, sums.xy - sums.area * x * y, left, right, front, back);
+        return sums.section();
+    }
+
+    /// Of several outlines that do not overlap, counted as one section.
+    static Section ofPieces(List<List<Point>> outlines) {
+        Sums sums = new Sums();
+        for (List<Point> outline : outlines) sums.add(outline, 1);
+        return sums.section();
     }
 
     /// Moments about the origin, edge by edge.
     private static final class Sums {
-        double area, x, y, xx, yy, xy;
+        double area, x, y, xx, yy, xy, left = Double.MAX_VALUE, right = -Double.MAX_VALUE, front = Double.MAX_VALUE, back = -Double.MAX_VALUE;
+
+        Section section() {
+            if (!(area > 0)) throw new Refused("", "the section has no area", "give three corners or more, and holes that leave something");
+            double middleX = x / area, middleY = y / area;
+            return new Section(area, middleX, middleY, xx - area * middleY * middleY, yy - area * middleX * middleX, xy - area * middleX * middleY, left, right, front, back);
+        }
 
         void add(List<Point> corners, double sign) {
             double turn = 0;
@@ -95,6 +99,12 @@ public record Section(double areaMm2, double xMm, double yMm, double ixMm4, doub
                 xx += (y0 * y0 + y0 * y1 + y1 * y1) * c / 12;
                 yy += (x0 * x0 + x0 * x1 + x1 * x1) * c / 12;
                 xy += (x0 * y1 + 2 * x0 * y0 + 2 * x1 * y1 + x1 * y0) * c / 24;
+                if (sign > 0) {
+                    left = Math.min(left, x1);
+                    right = Math.max(right, x1);
+                    front = Math.min(front, y1);
+                    back = Math.max(back, y1);
+                }
                 before = at;
             }
         }
@@ -120,6 +130,19 @@ public record Section(double areaMm2, double xMm, double yMm, double ixMm4, doub
 
     /// The least: a skew section buckles about this axis, and x and y alone would flatter it.
     public double leastMm4() { return (ixMm4 + iyMm4) / 2 - half(); }
+
+    /// Section modulus that is safe for a skew section too: what bending about the x axis does at the worst corner of its bounds, taking the
+    /// product of inertia at its worst. Equal to [#sxMm3] where there is none. Derived from the general formula of skew bending.
+    public double carefulSxMm3() {
+        double x = Math.max(xMm - leftMm, rightMm - xMm), y = Math.max(yMm - frontMm, backMm - yMm);
+        return (ixMm4 * iyMm4 - ixyMm4 * ixyMm4) / (iyMm4 * y + Math.abs(ixyMm4) * x);
+    }
+
+    /// The same for bending about the y axis.
+    public double carefulSyMm3() {
+        double x = Math.max(xMm - leftMm, rightMm - xMm), y = Math.max(yMm - frontMm, backMm - yMm);
+        return (ixMm4 * iyMm4 - ixyMm4 * ixyMm4) / (ixMm4 * x + Math.abs(ixyMm4) * y);
+    }
 
     private double half() { return Math.hypot((ixMm4 - iyMm4) / 2, ixyMm4); }
 

@@ -16,6 +16,8 @@ public final class WoodFigures {
         all.addAll(SpreadFigures.all());
         all.addAll(DryingFigures.all());
         all.add(SectionFigure.section());
+        all.addAll(StrengthFigures.all());
+        all.addAll(MetricFigures.all());
         return List.copyOf(all);
     }
 }

@@ -1,8 +1,10 @@
 package sillwright.work;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import sillwright.measure.Basis;
 import sillwright.measure.Csv;
@@ -21,13 +23,14 @@ record ConnectionGravity(double gravity, boolean assigned, Basis basis) {
     static ConnectionGravity of(String name) {
         ConnectionGravity listed = ALL.get(name);
         if (listed != null) return listed;
-        return Species.find(name).map(species -> new ConnectionGravity(Math.floor(species.gravityOvenDry() * 100) / 100, false, species.basis().get(0)))
+        return Species.find(name)
+                .map(species -> new ConnectionGravity(Math.floor(species.gravityOvenDry() * 100) / 100, false, species.basis().get(0)))
                 .orElseThrow(() -> {
-                    List<String> names = new java.util.ArrayList<>(ALL.keySet());
+                    Set<String> names = new LinkedHashSet<>(ALL.keySet());
                     names.addAll(Species.all().keySet());
-                    List<String> near = Words.near(name, new java.util.LinkedHashSet<>(names));
-                    return new Refused("", "'{}' is not a wood of the table",
-                            near.isEmpty() ? "name it as the Wood Handbook does, or a combination such as douglas-fir-larch" : "did you mean " + String.join(", ", near) + "?", name);
+                    List<String> near = Words.near(name, names);
+                    return new Refused("", "'{}' is not a wood of the table", near.isEmpty()
+                            ? "name it as the Wood Handbook does, or a combination such as douglas-fir-larch" : "did you mean " + String.join(", ", near) + "?", name);
                 });
     }
 

@@ -2,6 +2,7 @@ package sillwright.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 import sillwright.measure.Answer;
 import sillwright.measure.Basis;
@@ -33,7 +34,7 @@ final class FastenerFigures {
         return keys;
     }
 
-    private static java.util.Map<String, String> gives(String... more) {
+    private static Map<String, String> gives(String... more) {
         var gives = Figure.gives("Z", "reference lateral value of one fastener", "mode", "how it yields: Im Is II IIIm IIIs IV",
                 "W", "reference withdrawal value for each length in the main member", "penetration", "into the main member, counted for Z");
         gives.putAll(Figure.gives(more));
@@ -44,7 +45,8 @@ final class FastenerFigures {
         return new Figure("nail", "work", "What one common nail bears sideways, and what draws it out.",
                 keys(Key.of("diameter", Kind.LENGTH, "of the shank, under 1/4 in").within("0.099in", "0.249in"),
                         Key.yesNo("toe", "driven aslant from a third of its length up, at 30° to the member")),
-                gives(), with(Basis.read("NDS 2018, secondary", "Table I1, bending yield strength of common nails"), Basis.read("Published worked example", "withdrawal 1380 G^2.5 D")),
+                gives(), with(Basis.read("NDS 2018, secondary", "Table I1, bending yield strength of common nails"),
+                        Basis.read("Published worked example", "withdrawal 1380 G^2.5 D")),
                 "diameter=0.148in length=3in side=3/4in sideSpecies=pine-eastern-white mainSpecies=douglas-fir-coast", FastenerFigures::nail);
     }
 
@@ -54,11 +56,13 @@ final class FastenerFigures {
         Fastener.Toe aslant = Fastener.Toe.of(in.own("length"));
         double side = toe ? aslant.sideMm() : in.own("side"), deep = toe ? aslant.mainMm() : in.own("length") - side;
         enough(in, deep, 6 * d);
-        var dowel = new YieldLimit.Dowel(d, bearing(deep, 10 * d, 2 * d), side, YieldLimit.bearingThinMPa(mainG), YieldLimit.bearingThinMPa(sideG), Fastener.nailYieldMPa(d));
+        var dowel = new YieldLimit.Dowel(d, bearing(deep, 10 * d, 2 * d), side, YieldLimit.bearingThinMPa(mainG),
+                YieldLimit.bearingThinMPa(sideG), Fastener.nailYieldMPa(d));
         YieldLimit.Yield yield = YieldLimit.least(dowel, YieldLimit.thin(d));
         double kept = Fastener.deepEnough(deep, d, 10);
-        put(out, yield, kept * (toe ? Fastener.Toe.LATERAL : 1), Fastener.nailOutNPerMm(mainG, d) * (toe ? Fastener.Toe.OUT : 1), deep);
-        if (toe) out.beware("toe-nailed: W counts for each length of nail in the main member, " + "which is more than its square depth");
+        put(out, yield, kept * (toe ? Fastener.Toe.LATERAL : 1),
+                Fastener.nailOutNPerMm(mainG, d) * (toe ? Fastener.Toe.OUT : 1), deep);
+        if (toe) out.beware("toe-nailed: W counts for each length of nail in the main member, which is more than its square depth");
         out.beware("a nail drawn along the grain (end grain) counts for nothing in withdrawal; where wood wets and dries again a quarter of W is left");
         out.beware("keep from splitting: 15 diameters from an end in tension without a lead hole, 10 with one");
     }
@@ -67,17 +71,21 @@ final class FastenerFigures {
         return new Figure("screw", "work", "What one wood screw bears sideways, and what draws it out.",
                 keys(Key.of("diameter", Kind.LENGTH, "by name: #8 0.164in, #10 0.190in, #12 0.216in, #14 0.242in").within("0.099in", "0.249in"),
                         Key.of("rootDiameter", Kind.LENGTH, "under the thread: #8 0.131in, #10 0.152in, #12 0.171in, #14 0.196in").within("0.06in", "0.249in")),
-                gives("ZByRoot", "lateral value with the divisor by the root instead"), with(Basis.memory("NDS 2018", "wood screws: yield as nails by diameter by name; withdrawal 2850 G² D"),
+                gives("ZByRoot", "lateral value with the divisor by the root instead"),
+                with(Basis.memory("NDS 2018", "wood screws: yield as nails by diameter by name; withdrawal 2850 G² D"),
                         Basis.own("the divisor KD is taken by the diameter by name, the lower of two readings that are not settled")),
-                "diameter=0.19in rootDiameter=0.152in length=3in side=3/4in sideSpecies=pine-eastern-white mainSpecies=douglas-fir-coast", FastenerFigures::screw);
+                "diameter=0.19in rootDiameter=0.152in length=3in side=3/4in sideSpecies=pine-eastern-white mainSpecies=douglas-fir-coast",
+                FastenerFigures::screw);
     }
 
     private static void screw(Inputs in, Answer.Sheet out) {
         double d = in.own("diameter"), root = in.own("rootDiameter"), sideG = gravity(in, out, "side"), mainG = gravity(in, out, "main");
-        if (root > d) throw in.refuse("rootDiameter", "{} is more than the diameter, {}", "measure it under the thread", in.quantity("rootDiameter"), in.quantity("diameter"));
+        if (root > d)
+            throw in.refuse("rootDiameter", "{} is more than the diameter, {}", "measure it under the thread", in.quantity("rootDiameter"), in.quantity("diameter"));
         double deep = in.own("length") - in.own("side");
         enough(in, deep, 6 * d);
-        var dowel = new YieldLimit.Dowel(root, bearing(deep, 10 * d, 2 * d), in.own("side"), YieldLimit.bearingThinMPa(mainG), YieldLimit.bearingThinMPa(sideG), Fastener.nailYieldMPa(d));
+        var dowel = new YieldLimit.Dowel(root, bearing(deep, 10 * d, 2 * d), in.own("side"), YieldLimit.bearingThinMPa(mainG),
+                YieldLimit.bearingThinMPa(sideG), Fastener.nailYieldMPa(d));
         double kept = Fastener.deepEnough(deep, d, 10);
         put(out, YieldLimit.least(dowel, YieldLimit.thin(d)), kept, Fastener.screwOutNPerMm(mainG, d), deep);
         out.put("ZByRoot", YieldLimit.least(dowel, YieldLimit.thin(root)).lateralN() * kept, Kind.FORCE);
@@ -90,17 +98,19 @@ final class FastenerFigures {
                 keys(Key.of("diameter", Kind.LENGTH, "by name: 1/4in, 5/16in, 3/8in, 7/16in, 1/2in, 5/8in or 3/4in").within("1/4in", "3/4in"),
                         Key.of("angleSide", Kind.ANGLE, "load to the grain of the side member").within(0, 90).or("0deg"),
                         Key.of("angleMain", Kind.ANGLE, "load to the grain of the main member").within(0, 90).or("0deg")),
-                gives("root", "diameter under the thread"), with(Basis.read("NDS 2015/2018", "Table 12K, 180 cells, and Table 12.2A, 139 cells, all met"), Basis.read("NDS, secondary", "Table L2, root and tip")),
+                gives("root", "diameter under the thread"),
+                with(Basis.read("NDS 2015/2018", "Table 12K, 180 cells, and Table 12.2A, 139 cells, all met"), Basis.read("NDS, secondary", "Table L2, root and tip")),
                 "diameter=3/8in length=4in side=1-1/2in sideSpecies=douglas-fir-coast mainSpecies=douglas-fir-coast", FastenerFigures::lag);
     }
 
     private static void lag(Inputs in, Answer.Sheet out) {
         Fastener.Lag lag = Fastener.lag(in.own("diameter")).orElseThrow(() -> in.refuse("diameter", "{} is not a size of lag screw in the table",
                 "use 1/4in, 5/16in, 3/8in, 7/16in, 1/2in, 5/8in or 3/4in", in.quantity("diameter")));
-        double d = lag.nominalMm(), sideG = gravity(in, out, "side"), mainG = gravity(in, out, "main"), deep = in.own("length") - in.own("side") - lag.tipMm();
+        double d = lag.nominalMm(), sideG = gravity(in, out, "side"), mainG = gravity(in, out, "main");
+        double deep = in.own("length") - in.own("side") - lag.tipMm();
         enough(in, deep, 4 * d);
-        var dowel = new YieldLimit.Dowel(lag.rootMm(), deep, in.own("side"), YieldLimit.bearingMPa(mainG, d, in.own("angleMain")), YieldLimit.bearingMPa(sideG, d, in.own("angleSide")),
-                lag.yieldMPa());
+        var dowel = new YieldLimit.Dowel(lag.rootMm(), deep, in.own("side"), YieldLimit.bearingMPa(mainG, d, in.own("angleMain")),
+                YieldLimit.bearingMPa(sideG, d, in.own("angleSide")), lag.yieldMPa());
         YieldLimit.Yield yield = YieldLimit.least(dowel, YieldLimit.thick(lag.rootMm(), Math.max(in.own("angleSide"), in.own("angleMain"))));
         put(out, yield, Fastener.deepEnough(deep, d, 8), Fastener.lagOutNPerMm(mainG, d), deep);
         out.put("root", lag.rootMm(), Kind.LENGTH);
@@ -138,10 +148,11 @@ final class FastenerFigures {
     }
 
     private static void put(Answer.Sheet out, YieldLimit.Yield yield, double kept, double outNPerMm, double deepMm) {
-        out.put("Z", yield.lateralN() * kept, Kind.FORCE).put("mode", yield.mode().word()).put("W", outNPerMm, Kind.WITHDRAWAL).put("penetration", deepMm, Kind.LENGTH);
+        out.put("Z", yield.lateralN() * kept, Kind.FORCE).put("mode", yield.mode().word()).put("W", outNPerMm, Kind.WITHDRAWAL)
+                .put("penetration", deepMm, Kind.LENGTH);
         if (yield.mode() != YieldLimit.Mode.IIIS && yield.mode() != YieldLimit.Mode.IV)
             out.beware("mode " + yield.mode().word() + " governs: its equation is from memory and no table cell that was read confirms it");
-        out.beware("reference values for dry sound wood and ten years' load: a licensed engineer settles load, duration, wet service and spacing where a life hangs on it; soft wood holds nothing");
+        out.beware("reference values for dry sound wood and ten years' load; soft wood holds nothing: a licensed engineer settles load, duration, "
+                + "wet service and spacing where a life hangs on it");
     }
-
 }

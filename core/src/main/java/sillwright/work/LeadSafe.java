@@ -69,7 +69,8 @@ public final class LeadSafe {
     }
 
     public static Plan plan(Job job) {
-        List<Basis> basis = new ArrayList<>(List.of(Basis.read("40 CFR part 745", "745.80, 745.82 and 745.83: built before 1978; 20 ft² outside, 6 ft² a room inside")));
+        List<Basis> basis = new ArrayList<>();
+        basis.add(Basis.read("40 CFR part 745", "745.80, 745.82 and 745.83: built before 1978; 20 ft² outside, 6 ft² a room inside"));
         boolean covered = covers(job), near = job.exterior && job.toLineMm <= COVER_MM * (1 + 1e-9);
         List<String> duties = new ArrayList<>();
         if (covered)
@@ -96,9 +97,9 @@ public final class LeadSafe {
     private static List<String> cautions(Job job, boolean covered, List<Basis> basis) {
         List<String> cautions = new ArrayList<>();
         if (job.built < FIRST_YEAR_FREE && !covered)
-            cautions.add("minor work under the federal rule only while no flame, no uncontained power tool and no hot gun is used; the paint may hold lead all the same: "
-                    + "wet scraping, ground cover and clean-up protect people whatever the rule says");
-        if (covered) cautions.add("state and local rules may be stricter; an owner at work in his own home and not for pay is outside the rule, not outside the hazard");
+            cautions.add("minor work under the federal rule only while no flame, no uncontained power tool and no hot gun is used; "
+                    + "the paint may hold lead all the same: wet scraping, ground cover and clean-up protect people whatever the rule says");
+        if (covered) cautions.add("state and local rules may be stricter; who works unpaid in the home they own and live in is outside the rule, not the hazard");
         if (job.built >= FIRST_YEAR_FREE) cautions.add("built in 1978 or later: the federal lead rule does not apply; older parts built in still may hold lead");
         if (job.exterior && job.windMPerS > STOP_WIND_MPS * (1 + 1e-9)) {
             cautions.addFirst("stop: work outside ends at a wind of 20 mph (9 m/s); the rule names no speed, and below it work stops when the cover cannot hold");
@@ -114,8 +115,8 @@ public final class LeadSafe {
         cautions.add("stand a ladder one out for four up, its rails 3 ft (0.9 m) above a landing, tied, on firm level ground, clear of wires");
         basis.add(Basis.memory("29 CFR 1926.1053(b)", "1 out for 4 up; rails 3 ft above the landing"));
         if (job.heightMm > FALL_MM) {
-            cautions.add("from a roof, deck edge or staging, fall protection begins at 6 ft (1.8 m), on scaffolds at 10 ft (3 m); the rule asks for none on a portable ladder, "
-                    + "so keep work from one short");
+            cautions.add("from a roof, deck edge or staging, fall protection begins at 6 ft (1.8 m), on scaffolds at 10 ft (3 m); "
+                    + "the rule asks for none on a portable ladder, so keep work from one short");
             basis.add(Basis.memory("29 CFR 1926.501(b) and 1926.451(g)", "6 ft in construction, 10 ft on scaffolds"));
             basis.add(Basis.read("OSHA letter of 13 January 2000", "no fall protection is required on a portable ladder"));
         }

@@ -9,6 +9,7 @@ public enum Material {
     PAINT("exterior finish paint", Measure.VOLUME, 946),
     BORATE("borate preservative", Measure.VOLUME, 946),
     SCREW("stainless screw, sized on the repair's sheet", Measure.COUNT, 25),
+    BOLT("stainless bolt with washers and nut, through the piece, as the engineer sizes it", Measure.COUNT, 1),
     CAPILLARY_BREAK("sheet lead, copper or dense plastic pad for a capillary break", Measure.AREA, 92903),
     SHEETING("ground sheeting, heavy plastic", Measure.AREA, 18580608),
     ABRASIVE("abrasive sheet, 120 grit", Measure.COUNT, 5);

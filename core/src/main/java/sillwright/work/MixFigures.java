@@ -65,7 +65,8 @@ final class MixFigures {
                         Key.of("area", Kind.AREA, "area of soft skin").within("1mm2", "1000m2"),
                         Key.of("softDepth", Kind.LENGTH, "how deep it is soft").within("0.1mm", "1m"),
                         Key.of("fill", Kind.FRACTION, "share of the voids that it reaches").within("1%", "100%").or("60%")),
-                Figure.gives("volume", "to reckon with", "low", "where less is reached, in wood at 15 %", "high", "to have at hand: more is reached, in wood that has lost mass"),
+                Figure.gives("volume", "to reckon with", "low", "where less is reached, in wood at 15 %",
+                        "high", "to have at hand: more is reached, in wood that has lost mass"),
                 List.of(Basis.memory("Wood Handbook; Siau, Transport Processes in Wood", "voids 1 - G/1.5, room at moisture 1 - G(1/1.5 + M)"),
                         Basis.own("six tenths of the voids are reached where nothing better is known, and the bounds about it; no published value was found")),
                 "species=pine-eastern-white area=1ft2 softDepth=1/2in", MixFigures::consolidant);

@@ -24,8 +24,10 @@ final class SiteFigures {
                         Key.of("toLine", Kind.SPAN, "from the surfaces worked on to the property line").within("0ft", "10000ft").optional(),
                         Key.of("height", Kind.SPAN, "of the highest work above the ground").within("0ft", "300ft").optional(),
                         Key.of("wind", Kind.WIND, "wind on the day").within("0mph", "150mph").optional()),
-                Figure.gives("covered", "whether the rule covers the job", "groundCover", "how far the ground (inside: floor) cover reaches; nothing where the rule asks for none",
-                        "verticalBarrier", "whether a vertical barrier is wanted", "duties", "each with its section", "ladderOut", "how far the foot of a ladder to that height stands out"),
+                Figure.gives("covered", "whether the rule covers the job", "groundCover",
+                        "how far the ground (inside: floor) cover reaches; nothing where the rule asks for none",
+                        "verticalBarrier", "whether a vertical barrier is wanted", "duties", "each with its section",
+                        "ladderOut", "how far the foot of a ladder to that height stands out"),
                 List.of(), "built=1912 area=35ft2 side=exterior toLine=8ft height=18ft wind=12mph", SiteFigures::leadSafe);
     }
 

@@ -20,6 +20,9 @@ public sealed interface Treatment {
     /// New end, square joint.
     record ButtSplice(double newMm) implements Treatment {}
 
+    /// New end, each cut half through and laid over the other for `lapMm`, bolted: for a member that bears load along its length.
+    record HalfLap(double newMm, double lapMm) implements Treatment {}
+
     /// New end, sloped joint: `slope` along for one across.
     record ScarfSplice(double newMm, int slope, double scarfMm) implements Treatment {}
 
@@ -35,6 +38,7 @@ public sealed interface Treatment {
             case Dutchman _ -> "dutchman";
             case BuildUp _ -> "built-up base";
             case ButtSplice _ -> "butt splice";
+            case HalfLap _ -> "half-lap splice";
             case ScarfSplice(_, var slope, _) -> "scarf splice 1:" + slope;
             case Replace _ -> "replace in kind";
         };
@@ -47,6 +51,7 @@ public sealed interface Treatment {
             case Dutchman(var length, var width, var depth) -> length * width * depth / 1000;
             case BuildUp(var heightMm) -> heightMm * sectionMm2 / 1000;
             case ButtSplice(var newMm) -> newMm * sectionMm2 / 1000;
+            case HalfLap(var newMm, var lapMm) -> (newMm - lapMm / 2) * sectionMm2 / 1000;
             case ScarfSplice(var newMm, _, var scarfMm) -> (newMm - scarfMm / 2) * sectionMm2 / 1000;
             case Replace _ -> memberMm * sectionMm2 / 1000;
         };

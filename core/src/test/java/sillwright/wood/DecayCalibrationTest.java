@@ -31,7 +31,7 @@ class DecayCalibrationTest {
     /// A face whose latent depth is a draw of the field itself, its numbers drawn from what is taken before any reading.
     private record Truth(double[] latent, Feel feel) {
         static Truth draw(Random random) {
-            double[] usual = Feel.USUAL.point(), width = {1.0, 0.7, 0.7, 0.7, 0.3}, point = new double[5];
+            double[] usual = Feel.USUAL.point(), width = {0.4, 0.7, 0.7, 0.7, 0.3}, point = new double[5];
             for (int i = 0; i < 5; i++) point[i] = usual[i] + width[i] * random.nextGaussian() * 0.7;
             Feel feel = Feel.USUAL.at(point);
             int cells = COLUMNS * ROWS;

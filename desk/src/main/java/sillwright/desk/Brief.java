@@ -12,12 +12,16 @@ import sillwright.measure.Words;
 import sillwright.walk.Fault;
 import sillwright.watch.WatchFindings;
 import sillwright.water.WaterFindings;
+import sillwright.wood.Condition;
 import sillwright.work.Repair;
 import sillwright.work.WorkFindings;
 
 /// What a person wants to know first: the water to stop, what cannot wait, what to order, what to watch.
 final class Brief {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+
+    /// Sources at or above this are told first, each with what stops it.
+    private static final double NEARLY_SURE = 0.75;
 
     private Brief() {}
 
@@ -35,10 +39,15 @@ final class Brief {
     static void water(WaterFindings water, PrintWriter out) {
         out.println("THE WATER TO STOP, before any wood is opened");
         if (water.toStop().isEmpty()) out.println("  No source stands out yet.");
-        for (WaterFindings.RankedSource source : water.toStop()) {
+        List<WaterFindings.RankedSource> sure = water.toStop().stream().filter(source -> source.probability() >= NEARLY_SURE).toList();
+        List<WaterFindings.RankedSource> first = sure.isEmpty() ? water.toStop().stream().limit(3).toList() : sure;
+        List<WaterFindings.RankedSource> others = water.toStop().stream().filter(source -> !first.contains(source)).toList();
+        for (WaterFindings.RankedSource source : first) {
             out.println("  " + FigureCommand.pad(source.id(), 4) + Words.sentence(source.words()) + ": " + Words.percent(source.probability()) + " likely.");
             if (!source.remedies().isEmpty()) wrap(out, "       ", Words.sentence(source.remedies().getFirst().words()));
         }
+        if (!others.isEmpty())
+            wrap(out, "  ", "More likely than not as well: " + Words.list(others.stream().map(source -> source.id() + " " + source.words() + " (" + Words.percent(source.probability()) + ")").toList()) + ".");
         water.nextLook().ifPresent(look -> wrap(out, "  ", "Next look, " + look.side() + " side, about " + Words.number(look.minutes(), 0) + " min: " + look.words()));
         out.println();
     }
@@ -47,9 +56,11 @@ final class Brief {
         out.println("WHAT CANNOT WAIT");
         List<Repair> urgent = a.work().urgent();
         if (urgent.isEmpty()) out.println("  Nothing that bears load is in danger by what was probed.");
+        else wrap(out, "  ", "Keep people off and from under these, prop what bears load, and call a licensed engineer before anything is cut.");
         for (Repair repair : urgent)
-            wrap(out, "  ", repair.id() + "  " + Words.sentence(repair.damage().member().title()) + ": " + repair.treatment().words() + ", "
-                    + Words.percent(repair.damage().section().areaKept()) + " of the section left. Prop it, and call a licensed engineer, before anything is cut.");
+            wrap(out, "  ", FigureCommand.pad(repair.id(), 4) + Words.sentence(repair.damage().member().title()) + ": "
+                    + (a.wood().of(repair.damage().member().id()).state() == Condition.State.HOLLOW ? "hollow" : Words.percent(repair.damage().section().areaKept()) + " of the section left")
+                    + "; " + repair.treatment().words());
         int others = a.work().repairs().size() - urgent.size();
         if (others > 0) out.println("  And " + Words.count(others, "repair") + " that can follow in order.");
         out.println();

@@ -28,7 +28,7 @@ final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
-        Road road = new Road().file(Home.folder().resolve("examples").resolve("demo.survey.json"), START);
+        Road road = new Road().file(Home.folder().resolve("examples").resolve("fallow-brook-house.survey.json"), START);
         SurveyFile.Held held = road.read();
         Survey survey = held.fold();
         Road.tell(survey.faults(), err);

@@ -66,8 +66,9 @@ final class DossierCommand implements Callable<Integer> {
         out.println("Written to " + written.getFirst().toAbsolutePath().getParent());
         List<String> names = written.stream().map(path -> path.getFileName().toString()).toList();
         for (String kind : List.of("dossier", "elevation", "repair", "")) {
-            List<String> some = names.stream().filter(name -> kind.isEmpty() ? !name.matches("(dossier|elevation|repair).*") : name.startsWith(kind)).toList();
-            if (some.size() > 4) out.println("  " + some.getFirst() + " to " + some.getLast() + " (" + some.size() + " drawings)");
+            List<String> some = names.stream().filter(name -> kind.isEmpty() ? !name.matches("(dossier|elevation|repair).*") : name.startsWith(kind))
+                    .sorted(java.util.Comparator.comparing(String::length).thenComparing(name -> name)).toList();
+            if (some.size() > 4 && !kind.isEmpty()) out.println("  " + some.getFirst() + " to " + some.getLast() + " (" + some.size() + " drawings)");
             else if (!some.isEmpty()) out.println("  " + String.join("  ", some));
         }
     }

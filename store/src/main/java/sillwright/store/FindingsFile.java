@@ -143,6 +143,7 @@ public final class FindingsFile {
             case Treatment.Dutchman _ -> "dutchman";
             case Treatment.BuildUp _ -> "build-up";
             case Treatment.ButtSplice _ -> "butt-splice";
+            case Treatment.HalfLap _ -> "half-lap-splice";
             case Treatment.ScarfSplice _ -> "scarf-splice";
             case Treatment.Replace _ -> "replace";
         };

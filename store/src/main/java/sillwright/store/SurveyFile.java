@@ -35,7 +35,7 @@ import tools.jackson.databind.json.JsonMapper;
 /// place in the file too.
 public final class SurveyFile {
     /// The largest file that is read, in bytes: a book of 20,000 readings has about 6 million.
-    public static final long LARGEST = 64L << 20;
+    public static final long LARGEST = 64_000_000;
 
     static final String FORMAT = "sillwright-survey";
     static final int VERSION = 1;
@@ -78,7 +78,7 @@ public final class SurveyFile {
             long size = Files.size(path);
             if (size > LARGEST)
                 throw new Refused(name, "the file has {} MB, where a survey has at most {} MB", "keep photos as files beside the survey, and one building to a file",
-                        Words.number(size / 1048576.0, 0), LARGEST >> 20);
+                        Words.number(size / 1e6, 0), LARGEST / 1_000_000);
             return read(name, decode(name, Files.readAllBytes(path)));
         } catch (IOException e) {
             throw new Refused(path.toString(), "the file cannot be read: {}", "check that it may be read", String.valueOf(e.getMessage()));

@@ -159,7 +159,7 @@ class SurveyFileTest {
     @Test
     void a_file_of_200_MB_is_refused_before_it_is_read(@TempDir Path folder) throws Exception {
         Path large = folder.resolve("large.survey.json");
-        try (var file = new java.io.RandomAccessFile(large.toFile(), "rw")) { file.setLength(200L << 20); }
+        try (var file = new java.io.RandomAccessFile(large.toFile(), "rw")) { file.setLength(200_000_000); }
         Refused refused = assertThrows(Refused.class, () -> SurveyFile.read(large));
         assertTrue(refused.getMessage().contains("200 MB") && refused.getMessage().contains("64 MB"), refused.getMessage());
     }

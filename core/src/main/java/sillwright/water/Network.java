@@ -1,0 +1,127 @@
+package sillwright.water;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import sillwright.measure.Basis;
+import sillwright.measure.Refused;
+
+/// Sources that may be at work, findings that they may bring about, and the exact odds once some findings are known.
+///
+/// A noisy-OR network of two layers: each source is at work or not, apart from the others; a finding is absent when
+/// neither its leak nor any source at work brings it about: P(absent) = (1 − leak)·Π(1 − strength). Inference is exact,
+/// see [Weighing]. Source: Pearl 1988 for the noisy-OR (from memory); Heckerman 1989 for the two-layer network (read).
+public final class Network {
+    static final Basis NOISY_OR = Basis.memory("Pearl, Probabilistic Reasoning in Intelligent Systems (1988)", "noisy-OR");
+    static final Basis TWO_LAYERS = Basis.read("Heckerman 1989, a tractable inference algorithm for diagnosing multiple diseases", "arXiv 1304.1511");
+
+    private final List<Double> priors;
+    private final List<Finding> findings;
+
+    /// What is known of a finding.
+    public enum Look { SEEN, NOT_SEEN, NOT_LOOKED }
+
+    /// @param source   its place in the list of priors
+    /// @param strength the probability that this source alone brings the finding about
+    public record Link(int source, double strength) {}
+
+    /// @param leak  the probability of the finding with no source at work
+    /// @param links to the sources that bring it about, each source once
+    public record Finding(double leak, List<Link> links) {
+        public Finding { links = List.copyOf(links); }
+    }
+
+    /// What the findings make of the sources.
+    ///
+    /// @param evidence probability of exactly these findings
+    /// @param sources  probability of each source, in the order of the priors
+    public record Posterior(double evidence, List<Double> sources) {
+        public Posterior { sources = List.copyOf(sources); }
+    }
+
+    private Network(List<Double> priors, List<Finding> findings) {
+        this.priors = List.copyOf(priors);
+        this.findings = List.copyOf(findings);
+    }
+
+    /// @param priors probability of each source before anything is looked at
+    /// @throws Refused for a number that is no probability, or a link to a source that is not there
+    public static Network of(List<Double> priors, List<Finding> findings) {
+        for (int i = 0; i < priors.size(); i++) probability("source " + (i + 1), priors.get(i));
+        for (int f = 0; f < findings.size(); f++) {
+            String where = "finding " + (f + 1);
+            probability(where, findings.get(f).leak());
+            boolean[] linked = new boolean[priors.size()];
+            for (Link link : findings.get(f).links()) {
+                probability(where, link.strength());
+                if (link.source() < 0 || link.source() >= priors.size() || linked[link.source()])
+                    throw new Refused(where, "links to source {}, which is not there or linked already", "link each source once", link.source() + 1);
+                linked[link.source()] = true;
+            }
+        }
+        return new Network(priors, findings);
+    }
+
+    private static void probability(String where, double p) {
+        if (!(p >= 0 && p <= 1)) throw new Refused(where, "{} is not a probability", "write 0 to 1", p);
+    }
+
+    /// The odds of every source, given what was seen, and what was looked for and not seen.
+    ///
+    /// @param looks one for each finding
+    /// @throws Refused when no sources could bring these findings about together
+    public Posterior given(List<Look> looks) {
+        Weighing weighing = weighing(looks);
+        double evidence = weighing.weigh();
+        if (!(evidence > 0)) throw new Refused("findings", "nothing in the network can bring them about together", "give findings a leak above 0");
+        List<Double> sources = new ArrayList<>();
+        for (int i = 0; i < priors.size(); i++) sources.add(Math.min(1, weighing.with(i) / evidence));
+        return new Posterior(evidence, sources);
+    }
+
+    /// Probability of a finding that was not looked for, given the rest.
+    public double chance(int finding, List<Look> looks) {
+        Weighing before = weighing(looks);
+        return 1 - before.again(with(finding, Look.NOT_SEEN, looks)).weigh() / before.weigh();
+    }
+
+    /// What a look at one finding is expected to tell of which sources are at work, bits.
+    ///
+    /// The mutual information between the finding and all the sources together, given the rest: entropy of the finding
+    /// less its expected entropy once the sources were known. The work doubles with each source the finding links to.
+    public double bits(int finding, List<Look> looks) { return bits(finding, weighing(looks), looks); }
+
+    double bits(int finding, Weighing before, List<Look> looks) {
+        double all = before.weigh(), absent = before.again(with(finding, Look.NOT_SEEN, looks)).weigh() / all;
+        return Math.max(0, entropyBits(absent) - before.spread(findings.get(finding)) / all);
+    }
+
+    /// The looks with one of them changed.
+    static List<Look> with(int finding, Look look, List<Look> looks) {
+        List<Look> also = new ArrayList<>(looks);
+        also.set(finding, look);
+        return also;
+    }
+
+    /// The most that a look at one finding can tell, bits, from its chance of being absent alone.
+    ///
+    /// Entropy is concave, so the finding's expected entropy lies above the chord between none and all of its sources at
+    /// work. With a single source the chord is exact.
+    static double boundBits(Finding asked, double absent) {
+        double none = 1 - asked.leak(), all = none;
+        for (Link link : asked.links()) all *= 1 - link.strength();
+        double chord = none == all ? entropyBits(none) : entropyBits(all) + (absent - all) / (none - all) * (entropyBits(none) - entropyBits(all));
+        return Math.max(0, entropyBits(absent) - chord);
+    }
+
+    Weighing weighing(List<Look> looks) {
+        if (looks.size() != findings.size()) throw new Refused("findings", "there are {} looks for {} findings", "give one look for each finding", looks.size(), findings.size());
+        return Weighing.of(priors, findings, looks);
+    }
+
+    /// Entropy of a yes or no, bits.
+    static double entropyBits(double p) {
+        if (!(p > 0 && p < 1)) return 0;
+        return -(p * Math.log(p) + (1 - p) * Math.log1p(-p)) / Math.log(2);
+    }
+}

@@ -1,0 +1,35 @@
+package sillwright.work;
+
+import sillwright.measure.Basis;
+
+/// How long to leave wood once its water is stopped, before it is metered again with some hope.
+final class DryingTime {
+    static final Basis BASIS = Basis.own("a week of drying for each inch (25 mm) of thickness and each five points above 15 %: half of it where the wet end is sawn off: a date to meter again, no forecast");
+
+    private static final int LEAST_DAYS = 3;
+    private static final int MOST_DAYS = 182;
+    private static final double NOT_METERED = 0.25;
+
+    private DryingTime() {}
+
+    /// The wait before one repair: half where the wet end comes off and the rest dries through its end grain, none where the
+    /// whole piece is made new. Wood that no meter was put to counts as wet where its water still runs.
+    static int days(Job job, Treatment treatment) {
+        double moisture = job.moisture().orElse(job.water().isEmpty() ? Limits.DRY_ENOUGH : NOT_METERED);
+        int whole = days(Math.min(job.member().widthMm(), job.member().depthMm()), moisture);
+        return switch (treatment) {
+            case Treatment.Watch _, Treatment.Replace _ -> 0;
+            case Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _ -> whole;
+            case Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.HalfLap _, Treatment.ScarfSplice _ -> (whole + 1) / 2;
+        };
+    }
+
+    /// @param thinMm   the lesser side of the member, mm
+    /// @param moisture now, a fraction
+    /// @return days; 0 where it is dry enough already, and never more than half a year
+    static int days(double thinMm, double moisture) {
+        if (moisture <= Limits.DRY_ENOUGH) return 0;
+        double weeks = thinMm / 25.4 * (moisture - Limits.DRY_ENOUGH) / 0.05;
+        return (int) Math.clamp(Math.ceil(weeks * 7), LEAST_DAYS, MOST_DAYS);
+    }
+}

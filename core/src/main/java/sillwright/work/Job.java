@@ -1,0 +1,93 @@
+package sillwright.work;
+
+import java.util.List;
+import java.util.Optional;
+
+import sillwright.measure.Units;
+import sillwright.walk.Member;
+import sillwright.walk.MemberKind;
+import sillwright.walk.Species;
+import sillwright.water.WaterFindings.RankedSource;
+import sillwright.wood.Condition;
+import sillwright.wood.Damage;
+import sillwright.wood.SectionLeft;
+
+/// One damage with all that bears on what is done about it.
+///
+/// @param condition of the whole member
+/// @param water     the likely sources that wet it
+/// @param units     that the reader measures in, so that cut lines fall on the marks of the tape
+record Job(Damage damage, Condition condition, List<RankedSource> water, Units units) {
+    /// How near a meter reading must be to speak for the damage: a hand's breadth past its ends.
+    private static final double NEAR_MM = 150;
+
+    Member member() { return damage.member(); }
+
+    Species species() { return Species.orCareful(member().species()); }
+
+    double throughMm() { return member().throughMm(damage.worst()); }
+
+    SectionLeft section() { return damage.section(); }
+
+    double areaLost() { return 1 - section().areaKept(); }
+
+    /// The bending modulus kept about the axis it is bent about, or about the weaker where it stands upright.
+    double modulusKept() { return bends() ? section().sxKept() : Math.min(section().sxKept(), section().syKept()); }
+
+    boolean bends() { return member().run() != Member.Run.UPRIGHT && !liesOnMasonry(); }
+
+    /// Whether it is held up all along, so that its load only presses it.
+    boolean liesOnMasonry() {
+        return member().run() == Member.Run.LEVEL && (member().contact() == Member.Contact.MASONRY || member().contact() == Member.Contact.CONCRETE);
+    }
+
+    /// Whether two lengths of it may meet over what carries it.
+    boolean carriedBeneath() { return member().kind() == MemberKind.FLOORBOARD; }
+
+    boolean bearsLoad() { return member().bearsLoad(); }
+
+    boolean upright() { return member().run() == Member.Run.UPRIGHT; }
+
+    /// Whether the soft stretch is the one that sounded hollow, or that the probe ran out in.
+    boolean hollow() {
+        boolean deepest = condition.damages().stream().allMatch(other -> other.deepestMm() <= damage.deepestMm() + 1e-9);
+        return condition.state() == Condition.State.HOLLOW && (damage.ranOut() || deepest);
+    }
+
+    /// Whether the soft end is the one that the member stands on.
+    boolean standsOnIt() { return upright() && damage.atStart() && member().contact() != Member.Contact.NONE; }
+
+    boolean inTheGround() {
+        return member().contact() == Member.Contact.GROUND && (member().run() != Member.Run.UPRIGHT || damage.atStart());
+    }
+
+    boolean seen() { return damage.worst() == member().faces().getFirst() || damage.worst() == Member.Face.TOP; }
+
+    /// Whether the worst of it lies where a loaded member is stretched: the underside, away from its ends.
+    boolean inTension() { return bearsLoad() && bends() && damage.worst() == Member.Face.BOTTOM && !damage.atAnEnd(); }
+
+    /// How many of the four faces have lost wood.
+    int facesLost() {
+        int faces = 0;
+        for (double lost : new double[] {section().frontMm(), section().backMm(), section().leftMm(), section().rightMm()}) if (lost > 0.5) faces++;
+        return faces;
+    }
+
+    /// The wettest corrected reading at the damage, else on the member; empty where no meter was put to it.
+    Optional<Double> moisture() {
+        Optional<Double> here = condition.moisture().stream()
+                .filter(reading -> reading.alongMm() >= damage.fromMm() - NEAR_MM && reading.alongMm() <= damage.toMm() + NEAR_MM)
+                .map(Condition.Corrected::moisture).max(Double::compare);
+        return here.isPresent() ? here : condition.wettest();
+    }
+
+    boolean tooWet() { return moisture().filter(moisture -> moisture > Limits.DRY_ENOUGH).isPresent(); }
+
+    /// Whether it cannot wait: a loaded member that is hollow or has lost much, or a hollow piece over people's heads.
+    boolean urgent() {
+        boolean weak = section().areaKept() < Limits.URGENT_AREA || section().keptLow() < Limits.URGENT_AREA_LOW
+                || bends() && modulusKept() < Limits.URGENT_MODULUS;
+        boolean overhead = member().above().own() > Limits.OVERHEAD_MM && hollow();
+        return bearsLoad() && (weak || hollow()) || overhead;
+    }
+}

@@ -1,0 +1,106 @@
+package sillwright.work;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+import sillwright.measure.Basis;
+import sillwright.measure.Words;
+import sillwright.walk.Choice;
+import sillwright.walk.Member;
+import sillwright.walk.Species;
+import sillwright.water.WaterFindings.RankedSource;
+import sillwright.work.Rule.Refusal;
+import sillwright.work.Weighing.Option;
+
+/// Makes a repair of a damage and the treatment taken for it: the reasons, the others weighed, how it is made, and what to
+/// beware of.
+final class Making {
+    private Making() {}
+
+    static Repair repair(String id, Settling.Settled settled, int yearBuilt) {
+        Job job = settled.weighed().job();
+        List<Option> options = settled.weighed().options();
+        Option taken = settled.weighed().taken();
+        Treatment treatment = taken.treatment();
+        Job gravest = job.urgent() ? job : settled.also().stream().filter(Job::urgent).findFirst().orElse(job);
+        Set<Basis> basis = new LinkedHashSet<>(job.condition().basis());
+        for (Option option : options) for (Refusal refusal : option.refusals()) basis.addAll(refusal.rule().basis());
+        basis.addAll(Rule.LOSES_MORE_WOOD.basis());
+        basis.addAll(basis(job, treatment));
+        return new Repair(id, job.damage(), treatment, reasons(job, taken, settled.also()), others(job, taken, options), gravest.urgent(),
+                job.water().stream().map(RankedSource::id).toList(), Steps.of(job, treatment), Amounts.pieces(id, job, treatment),
+                Amounts.of(job, treatment), cautions(job, gravest, treatment, yearBuilt), List.copyOf(basis));
+    }
+
+    private static List<Basis> basis(Job job, Treatment treatment) {
+        List<Basis> basis = new ArrayList<>();
+        if (job.tooWet()) basis.add(Basis.practice("wood is filled, glued and painted at or below 15 to 18 %; the drier end is taken here"));
+        if (DryingTime.days(job, treatment) > 0) basis.add(DryingTime.BASIS);
+        if (treatment instanceof Treatment.Dutchman) basis.addAll(Patch.BASIS);
+        if (treatment instanceof Treatment.HalfLap) basis.addAll(HalfLapping.BASIS);
+        if (treatment instanceof Treatment.ScarfSplice) basis.addAll(Scarfing.BASIS);
+        if (!(treatment instanceof Treatment.Watch)) basis.addAll(List.of(Amounts.BASIS, TakeOff.BASIS));
+        return basis;
+    }
+
+    private static List<String> reasons(Job job, Option taken, List<Job> also) {
+        List<String> reasons = new ArrayList<>();
+        reasons.add(taken.lostMl() > 0 ? Words.sentence(taken.treatment().words()) + " takes " + share(job, taken) + " of the piece; nothing that keeps more of it would hold."
+                : Words.sentence(taken.treatment().words()) + " takes no original wood, and it will hold.");
+        if (!job.water().isEmpty())
+            reasons.add("Wait until the water is stopped: " + Words.list(job.water().stream().limit(3).map(source -> source.words() + " ("
+                    + Words.percent(source.probability()) + ")").toList()) + ".");
+        job.moisture().ifPresent(moisture -> {
+            if (moisture > Limits.DRY_ENOUGH) reasons.add("Wait until it is dry: it holds " + Words.percent(moisture) + ", and "
+                    + Words.percent(Limits.DRY_ENOUGH) + " is dry enough to glue, fill and paint.");
+        });
+        for (Job other : also) reasons.add("It takes " + Place.of(other.damage(), job.units()) + " with it (" + other.damage().id() + ").");
+        return reasons;
+    }
+
+    private static List<Repair.Alternative> others(Job job, Option taken, List<Option> options) {
+        List<Repair.Alternative> others = new ArrayList<>();
+        for (Option option : options) {
+            if (option == taken) continue;
+            String against = option.holds()
+                    ? option.lostMl() > taken.lostMl()
+                            ? "takes " + share(job, option) + " of the piece, where " + (taken.lostMl() > 0 ? share(job, taken) : "none") + " will do"
+                            : "more work, and no more wood kept"
+                    : String.join("; ", option.refusals().stream().map(Refusal::words).limit(2).toList());
+            others.add(new Repair.Alternative(option.treatment(), option.lostMl(), against));
+        }
+        return others;
+    }
+
+    /// Original wood lost, as a share of the piece.
+    private static String share(Job job, Option option) { return Words.percent(option.lostMl() * 1000 / (job.member().sectionMm2() * job.member().lengthMm())); }
+
+    private static List<String> cautions(Job job, Job gravest, Treatment treatment, int yearBuilt) {
+        List<String> cautions = new ArrayList<>();
+        Member member = job.member();
+        boolean cuts = !(treatment instanceof Treatment.Watch || treatment instanceof Treatment.Recoat || treatment instanceof Treatment.Consolidate);
+        if (gravest.urgent() && job.bearsLoad())
+            cautions.add("Stop here first: it bears load and " + (gravest.hollow() ? "is hollow" : "keeps " + Words.percent(gravest.section().areaKept()) + " of its section")
+                    + ". Keep people from under it, prop the load on a spread footing, and call a licensed engineer before anything is cut. These figures screen; they do not design.");
+        else if (gravest.urgent())
+            cautions.add("It is hollow and over people's heads: keep them from under it, and tie it back or take it down.");
+        else if (cuts && job.bearsLoad())
+            cautions.add("It bears load: know what comes down on it, prop that on a spread footing a little at a time, and ask a licensed engineer where in doubt.");
+        if (!(treatment instanceof Treatment.Watch) && Lead.mayBe(yearBuilt, member))
+            cautions.add("Take the old paint for leaded: scrape damp, sheet the ground, no open flame, no dry sanding; the lead rule may bind the work.");
+        if (treatment instanceof Treatment.Consolidate || Amounts.gluedMm2(job, treatment) > 0)
+            cautions.add("Two-part resins and preservatives: gloves, eyes covered, moving air; read the maker's sheet.");
+        if (member.above().own() + job.damage().toMm() > Limits.OVERHEAD_MM)
+            cautions.add("Work at height: ladder one out for four up, standing off the gutter; a scaffold for more than a short job.");
+        if (cuts && job.species().durability() == Species.Durability.SLIGHT)
+            cautions.add(member.species() + " has little durability of its own: new wood may be closer grown, denser, or of a more durable kind, so long as it moves alike.");
+        if (job.damage().ranOut())
+            cautions.add("A probe ran out here: open it up before the wood is ordered, the soft part may go on.");
+        if (job.tooWet() && job.water().isEmpty())
+            cautions.add("It is wet and no source of the water is known yet: find it first, or the repair will not last.");
+        if (job.moisture().isEmpty()) cautions.add("No meter was put to it: meter " + Choice.said(job.damage().worst()) + " face before anything is glued or filled.");
+        return cautions;
+    }
+}

@@ -1,0 +1,81 @@
+package sillwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import sillwright.measure.Units;
+import sillwright.measure.Words;
+import sillwright.sheet.Canvas.Anchor;
+import sillwright.work.Repair;
+import sillwright.work.WorkFindings.Bar;
+import sillwright.work.WorkFindings.CutPlan;
+
+/// The cut list as bars: every stock length to scale along, the pieces in the order they are sawn, what is left hatched.
+public final class CutDrawing {
+    private static final double WIDTH = 178;
+    private static final double ROW = 9.5;
+    private static final double THICK = 5.2;
+    private static final int ROWS = 20;
+
+    private CutDrawing() {}
+
+    /// As many sheets as the bars want; none where nothing is cut.
+    public static List<Drawing> draw(List<CutPlan> plans, Units units) {
+        double longest = plans.stream().flatMap(plan -> plan.bars().stream()).mapToDouble(Bar::stockMm).max().orElse(0);
+        List<Drawing> sheets = new ArrayList<>();
+        if (longest <= 0) return sheets;
+        Scale scale = Scale.fitting(longest, 0, WIDTH - 20, 1, units);
+        List<Row> rows = new ArrayList<>();
+        for (CutPlan plan : plans) {
+            rows.add(new Row(plan, Optional.empty()));
+            for (Bar bar : plan.bars()) rows.add(new Row(plan, Optional.of(bar)));
+        }
+        for (int from = 0; from < rows.size(); from += ROWS) sheets.add(sheet(rows.subList(from, Math.min(rows.size(), from + ROWS)), scale,
+                sheets.size() + 1));
+        return List.copyOf(sheets);
+    }
+
+    /// A heading where it has no bar.
+    private record Row(CutPlan plan, Optional<Bar> bar) {}
+
+    private static Drawing sheet(List<Row> rows, Scale scale, int number) {
+        Canvas canvas = new Canvas(WIDTH, rows.size() * ROW + 6);
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            if (row.bar.isEmpty()) heading(canvas, row.plan, i * ROW + 6, scale.units());
+            else bar(canvas, row.bar.get(), row.plan.kerfMm(), scale, i * ROW + 1.5);
+        }
+        canvas.write(0.5, canvas.height() - 1, "lengths " + scale.words() + "; hatched: left over", Ink.SMALL, Anchor.START, Ink.GREY);
+        return canvas.done("cut-list-" + number, "Cut list", "The pieces of new wood laid out on " + Words.count((int) rows.stream()
+                .filter(row -> row.bar.isPresent()).count(), "stock length") + "; the table says the same in words.", 0.6);
+    }
+
+    private static void heading(Canvas canvas, CutPlan plan, double y, Units units) {
+        canvas.write(0.5, y, Lettering.fitted(words(plan, units), Ink.PLAIN, WIDTH - 2), Ink.PLAIN, Anchor.START, Ink.BLACK);
+    }
+
+    /// The stock of a plan, how much of it, and whether less would do.
+    static String words(CutPlan plan, Units units) {
+        return plan.species() + ", " + Said.length(plan.widthMm(), units) + " × " + Said.length(plan.depthMm(), units) + ": "
+                + Said.length(plan.stockMm(), units) + " of stock, "
+                + (plan.proven() ? "no layout uses less" : "another layout might save up to " + Words.percent(plan.gap()));
+    }
+
+    private static void bar(Canvas canvas, Bar bar, double kerfMm, Scale scale, double y) {
+        canvas.rect(new Box(0.5, y, scale.paper(bar.stockMm()), THICK), Hatch.SOFTENED.fill(), Ink.FIRM);
+        double at = 0;
+        for (Repair.Piece piece : bar.pieces()) {
+            Box box = new Box(0.5 + scale.paper(at), y, scale.paper(piece.lengthMm()), THICK);
+            canvas.rect(box, Ink.PAPER, Ink.FIRM);
+            String whole = piece.label() + " " + Said.length(piece.lengthMm(), scale.units());
+            for (String words : new String[] {whole, piece.repair() + " " + Said.length(piece.lengthMm(), scale.units()), piece.repair()})
+                if (Lettering.widthMm(words, Ink.SMALL) < box.width() - 1) {
+                    canvas.write(box.midX(), y + 3.7, words, Ink.SMALL, Anchor.MIDDLE, Ink.BLACK);
+                    break;
+                }
+            at += piece.lengthMm() + kerfMm;
+        }
+        canvas.write(1.5 + scale.paper(bar.stockMm()), y + 3.7, Said.length(bar.stockMm(), scale.units()), Ink.SMALL, Anchor.START, Ink.BLACK);
+    }
+}

@@ -1,0 +1,80 @@
+package sillwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import sillwright.Assessment;
+import sillwright.measure.Units;
+
+/// What every drawing owes its reader.
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class DrawingsTest {
+    static Stream<Drawing> drawings() {
+        List<Drawing> all = new ArrayList<>();
+        for (Units units : Units.values())
+            for (Assessment assessment : List.of(Porch.assessment(units), Crowd.assessment(units))) {
+                assessment.survey().sides().keySet().forEach(side -> all.add(Elevation.draw(assessment, side)));
+                assessment.wood().all().forEach(condition -> all.add(MemberMap.draw(condition, units)));
+                assessment.work().repairs().forEach(repair -> {
+                    all.add(RepairDrawing.draw(repair, units));
+                    all.add(RepairDrawing.untitled(repair, units));
+                });
+                all.addAll(CutDrawing.draw(assessment.work().cuts(), units));
+                all.addAll(WallChart.draw(assessment.work().tasks()));
+            }
+        return all.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void no_label_covers_another(Drawing drawing) { LabelsTest.apart(drawing.labels(), drawing.id()); }
+
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void every_label_is_on_the_sheet_and_large_enough_to_read(Drawing drawing) {
+        Box sheet = new Box(0, 0, drawing.widthMm(), drawing.heightMm());
+        for (Drawing.Label label : drawing.labels()) {
+            assertTrue(sheet.grown(0.05).holds(label.box()), drawing.id() + ": '" + label.words() + "' at " + label.box() + " is off the sheet of "
+                    + sheet);
+            assertTrue(label.sizeMm() * Lettering.CAPITAL >= 2.2, drawing.id() + ": " + label.words());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void every_hatch_used_is_there_and_every_hatch_there_is_used(Drawing drawing) throws Exception {
+        String xml = drawing.file();
+        Xml.parse(xml);
+        List<String> used = new ArrayList<>(), there = new ArrayList<>();
+        Matcher url = Pattern.compile("url\\(#([^)]+)\\)").matcher(xml);
+        while (url.find()) if (!used.contains(url.group(1))) used.add(url.group(1));
+        drawing.svg().all("pattern").forEach(pattern -> there.add(pattern.get("id")));
+        assertEquals(used.stream().sorted().toList(), there.stream().sorted().toList(), drawing.id());
+    }
+
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void every_drawing_says_in_words_what_it_shows(Drawing drawing) {
+        assertTrue(drawing.told().length() > 20 && !drawing.svg().all("desc").getFirst().text().isBlank(), drawing.id());
+        assertTrue(drawing.heightMm() > 5 && drawing.heightMm() < 400, drawing.id() + " is " + drawing.heightMm() + " mm high");
+    }
+
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void every_drawing_fits_between_the_margins_of_letter_and_of_a4(Drawing drawing) {
+        boolean lies = drawing.id().startsWith("elevation-");
+        double least = lies ? Math.min(279.4, 297) - 2 * 14 : Math.min(215.9, 210) - 2 * 16, deepest = lies ? Math.min(215.9, 210) - 2 * 14 : 279.4 - 2 * 17;
+        assertTrue(drawing.widthMm() <= least && drawing.heightMm() <= deepest, drawing.id() + " is " + drawing.widthMm() + " by " + drawing.heightMm());
+    }
+}

@@ -1,0 +1,57 @@
+package sillwright.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+
+import sillwright.measure.Units;
+import sillwright.wood.Condition;
+
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class MemberMapTest {
+    private static final Condition POST = Porch.assessment(Units.SI).wood().of("s-post-3");
+
+    @Test
+    void every_probe_of_every_face_is_marked_with_its_depth() {
+        List<String> words = MemberMap.draw(POST, Units.SI).labels().stream().map(Drawing.Label::words).toList();
+        long probes = POST.maps().stream().mapToLong(map -> map.probes().size()).sum();
+        assertEquals(16, probes);
+        assertEquals(probes, words.stream().filter(word -> word.matches("[0-9.]+\\+?")).count(), words.toString());
+        assertTrue(words.stream().anyMatch(word -> word.endsWith("+")), "a probe that ran out is marked");
+    }
+
+    @Test
+    void the_sound_wood_line_stands_at_its_place_to_scale() {
+        Drawing drawing = MemberMap.draw(POST, Units.SI);
+        double ratio = ratio(drawing);
+        double line = drawing.svg().all("line").stream().filter(one -> one.get("stroke").equals(Ink.ACT)
+                && one.get("stroke-dasharray").equals(Ink.CUT.dashes())).mapToDouble(one -> Double.parseDouble(one.get("x1"))).min().orElseThrow();
+        double start = drawing.svg().all("rect").stream().filter(one -> one.get("fill").contains("hatch-decayed")).mapToDouble(one ->
+                Double.parseDouble(one.get("x"))).filter(x -> x > 10 && x < 100).min().orElseThrow();
+        assertEquals(360 / ratio, line - start, 0.02);
+    }
+
+    private static double ratio(Drawing drawing) {
+        String words = drawing.labels().stream().map(Drawing.Label::words).filter(word -> word.startsWith("faces at 1:")).findFirst().orElseThrow();
+        return Double.parseDouble(words.substring(11, words.indexOf(';')));
+    }
+
+    @Test
+    void a_face_much_longer_than_wide_says_both_its_scales() {
+        Condition board = Porch.assessment(Units.US).wood().of("w-skirt");
+        String words = MemberMap.draw(board, Units.US).labels().stream().map(Drawing.Label::words)
+                .filter(word -> word.contains("across")).findFirst().orElse("");
+        assertTrue(words.startsWith("along ") && words.contains(", across "), words);
+    }
+
+    @Test
+    void the_section_that_is_left_is_drawn_with_its_share() {
+        List<String> words = MemberMap.draw(POST, Units.SI).labels().stream().map(Drawing.Label::words).toList();
+        assertTrue(words.contains("31 % of area left, at worst 24 %"), words.toString());
+    }
+}
