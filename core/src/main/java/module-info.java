@@ -7,6 +7,7 @@ module sillwright.core {
     exports sillwright.water;
     exports sillwright.wood;
     exports sillwright.wood.drying;
+    exports sillwright.wood.moisture;
     exports sillwright.wood.strength;
     exports sillwright.wood.weather;
     exports sillwright.work;

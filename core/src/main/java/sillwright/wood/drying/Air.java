@@ -1,7 +1,7 @@
 package sillwright.wood.drying;
 
-import sillwright.wood.Moisture;
-import sillwright.wood.Psychrometrics;
+import sillwright.wood.moisture.Moisture;
+import sillwright.wood.moisture.Psychrometrics;
 
 /// What the air does to wood, hour by hour: all that [Transport] needs to know of the weather, worked once for the whole stack.
 ///

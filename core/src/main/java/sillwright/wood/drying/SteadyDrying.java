@@ -3,7 +3,7 @@ package sillwright.wood.drying;
 import sillwright.measure.Answer;
 import sillwright.measure.Kind;
 import sillwright.measure.Refused;
-import sillwright.wood.Moisture;
+import sillwright.wood.moisture.Moisture;
 
 /// How long a flat piece takes to come from one moisture to another in steady air.
 ///

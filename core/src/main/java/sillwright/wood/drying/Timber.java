@@ -4,8 +4,8 @@ import java.util.List;
 
 import sillwright.measure.Basis;
 import sillwright.walk.Species;
-import sillwright.wood.Moisture;
-import sillwright.wood.Porosity;
+import sillwright.wood.moisture.Moisture;
+import sillwright.wood.moisture.Porosity;
 
 /// What a wood lets through in one direction. m, kg, s; moisture as a fraction.
 ///

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.random.RandomGenerator;
 
 import sillwright.measure.Basis;
-import sillwright.wood.Psychrometrics;
+import sillwright.wood.moisture.Psychrometrics;
 
 /// Makes any number of years of hourly weather that has the normals of a place.
 ///

@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sillwright.walk.Species;
-import sillwright.wood.Diffusion;
-import sillwright.wood.Moisture;
+import sillwright.wood.moisture.Diffusion;
+import sillwright.wood.moisture.Moisture;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
