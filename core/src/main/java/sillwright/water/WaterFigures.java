@@ -43,7 +43,7 @@ public final class WaterFigures {
                         "levelCapacity", "by the level-gutter formula alone", "newerTable", "by the code table of 2015 and after, where that lists this size and fall",
                         "fullBore", "of the full section running down its fall", "noFriction", "the most a level gutter could carry without friction",
                         "cloggedMinutes", "minutes of this rain until it overflows with its outlet shut, where the length is given"),
-                List.of(RoofWater.INFLOW, RoofWater.PITCH, Gutters.LEVEL), "shape=half-round size=5in slope=1/16in/ft roofArea=450ft2 rain=4in/h pitch=8/12",
+                List.of(RoofWater.INFLOW, RoofWater.PITCH, Gutters.LEVEL), "shape=half-round size=5in slope=1/8in/ft roofArea=450ft2 rain=4in/h pitch=8/12 length=30ft",
                 WaterFigures::workGutter);
     }
 
@@ -131,7 +131,7 @@ public final class WaterFigures {
                 gives("reach", "how high the splash comes that matters: above it goes one part in twenty", "share", "of the splash that comes as high as the wood, 0 to 1",
                         "advice", "what to do", "code", "the least clearance by the residential code", "lower", "how far the ground must go down to give what good practice asks",
                         "dripSpeed", "of the drips at the ground, where an eave is given"),
-                List.of(Splash.MODEL, Splash.CODE, Splash.STANDARD, Splash.GRAVEL_LEAST, Splash.FAR_LINE), "clearance=3in ground=paving overhang=12in", (in, out) -> {
+                List.of(Splash.MODEL, Splash.CODE, Splash.STANDARD, Splash.GRAVEL_LEAST, Splash.FAR_LINE), "clearance=3in ground=paving overhang=12in eave=10ft", (in, out) -> {
                     Surface ground = Choice.of(Surface.class, in.word("ground"));
                     double clearance = in.own("clearance"), overhang = in.own("overhang");
                     out.put("reach", Splash.reachMm(ground, overhang), Kind.LENGTH).put("share", Splash.share(clearance, ground, overhang), Kind.FRACTION)
