@@ -6,7 +6,10 @@ module sillwright.core {
     exports sillwright.walk;
     exports sillwright.water;
     exports sillwright.wood;
+    exports sillwright.wood.drying;
+    exports sillwright.wood.moisture;
     exports sillwright.wood.strength;
+    exports sillwright.wood.weather;
     exports sillwright.work;
     exports sillwright.watch;
 }

@@ -10,6 +10,8 @@ import sillwright.measure.Key;
 import sillwright.measure.Kind;
 import sillwright.measure.Refused;
 import sillwright.walk.Species;
+import sillwright.wood.moisture.Moisture;
+import sillwright.wood.moisture.Psychrometrics;
 
 /// Figures of water in air and in wood: `emc`, `dewpoint`, `meter`.
 final class MoistureFigures {

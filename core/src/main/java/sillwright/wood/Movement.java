@@ -1,6 +1,7 @@
 package sillwright.wood;
 
 import sillwright.walk.Species;
+import sillwright.wood.moisture.Moisture;
 
 /// How wood changes size with its moisture.
 public final class Movement {

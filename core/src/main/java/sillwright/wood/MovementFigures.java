@@ -12,6 +12,8 @@ import sillwright.measure.Kind;
 import sillwright.measure.Quantity;
 import sillwright.measure.Refused;
 import sillwright.walk.Species;
+import sillwright.wood.moisture.Moisture;
+import sillwright.wood.moisture.Porosity;
 
 /// Figures of how wood swells and shrinks, and of the room inside it: `movement`, `shrink-gap`, `porosity`.
 final class MovementFigures {

@@ -10,6 +10,7 @@ import sillwright.measure.Key;
 import sillwright.measure.Kind;
 import sillwright.measure.Quantity;
 import sillwright.walk.Choice;
+import sillwright.wood.moisture.Diffusion;
 
 /// Figures of how fast water goes in and out, and of how hard a climate is: `plane-sheet`, `scheffer`.
 final class SpreadFigures {

@@ -16,6 +16,7 @@ import sillwright.walk.ProbeReading;
 import sillwright.walk.Sighting;
 import sillwright.walk.Sign;
 import sillwright.walk.Survey;
+import sillwright.wood.moisture.Moisture;
 
 /// The stage: the condition of every member.
 public final class Wood {

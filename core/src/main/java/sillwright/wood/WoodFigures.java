@@ -14,6 +14,7 @@ public final class WoodFigures {
         all.addAll(MoistureFigures.all());
         all.addAll(MovementFigures.all());
         all.addAll(SpreadFigures.all());
+        all.addAll(DryingFigures.all());
         all.add(SectionFigure.section());
         all.addAll(StrengthFigures.all());
         all.addAll(MetricFigures.all());

@@ -6,7 +6,7 @@ import java.util.List;
 import sillwright.measure.Unit;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
-import sillwright.wood.Psychrometrics;
+import sillwright.wood.moisture.Psychrometrics;
 
 /// Whether it is weather for paint.
 public final class PaintWindow {

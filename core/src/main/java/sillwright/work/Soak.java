@@ -2,7 +2,7 @@ package sillwright.work;
 
 import sillwright.walk.Species;
 import sillwright.wood.Interval;
-import sillwright.wood.Porosity;
+import sillwright.wood.moisture.Porosity;
 
 /// How much consolidant soft wood takes up.
 public final class Soak {

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sillwright.Figures;
 import sillwright.measure.Answer;
 import sillwright.measure.Refused;
+import sillwright.wood.moisture.Porosity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

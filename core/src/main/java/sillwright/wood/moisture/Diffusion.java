@@ -1,4 +1,4 @@
-package sillwright.wood;
+package sillwright.wood.moisture;
 
 /// Moisture that spreads through a flat piece below fibre saturation, by a steady coefficient.
 ///

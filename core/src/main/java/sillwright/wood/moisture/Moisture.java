@@ -1,4 +1,4 @@
-package sillwright.wood;
+package sillwright.wood.moisture;
 
 /// Water in wood: where it comes to rest, and what a pin meter's reading means. Moisture is a fraction of oven-dry mass.
 public final class Moisture {

@@ -1,4 +1,4 @@
-package sillwright.wood;
+package sillwright.wood.moisture;
 
 /// Water vapour in air.
 public final class Psychrometrics {

@@ -1,4 +1,4 @@
-package sillwright.wood;
+package sillwright.wood.moisture;
 
 import module java.base;
 
@@ -7,6 +7,8 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import sillwright.wood.Climate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package sillwright.wood;
+package sillwright.wood.moisture;
 
 /// The room inside wood that is not cell wall.
 public final class Porosity {

@@ -1,0 +1,41 @@
+package sillwright.wood;
+
+import java.util.List;
+
+import sillwright.measure.Basis;
+import sillwright.measure.Words;
+
+/// What weather will do to one member: how wet it is, how soon it dries, how decay would go on.
+///
+/// @param member        id
+/// @param wettingHours  hours in a mean year with liquid water on it
+/// @param meanMoisture  a fraction, near the skin that is wetted, over all hours
+/// @param dampDays      days in a mean year on which it is wet and warm enough there for decay to go on
+/// @param dryDownDays   from the day the water is stopped until the wood is at or below `limit`; where a bound is [#LONGEST_DAYS] it is not reached in a year
+/// @param driesInAYear  share of the generated years in which it dries within a year
+/// @param limit         the moisture to be reached before treatment
+/// @param asIs          with the water as it is
+/// @param stopped       with the water stopped now
+/// @param atAnEnd       true where the end grain is the wetter place, so that all of this speaks of the end
+public record Outlook(String member, double wettingHours, double meanMoisture, double dampDays, Interval dryDownDays, double driesInAYear, double limit,
+                      Forecast asIs, Forecast stopped, boolean atAnEnd, List<Basis> basis) {
+    public static final int LONGEST_DAYS = 365;
+
+    /// What such a computation can tell and what not, to stand beside it.
+    public static final String CAUTION = "Computed from mean weather for plain wood: it ranks members and remedies, and dates nothing. Sun, shade, checks, sapwood, trapped joints and the fungus "
+            + "itself are not in it. Meter and probe before and after.";
+
+    public Outlook { basis = List.copyOf(basis); }
+
+    /// One or two sentences.
+    public String words() {
+        String place = atAnEnd ? "Its end grain" : "It";
+        String wet = place + " has liquid water on it about " + Words.number(wettingHours, 0) + " h a year; moisture there is about " + Words.percent(meanMoisture) + " in the mean. ";
+        if (dryDownDays.median() <= 0) return wet + "It is dry enough to treat.";
+        if (dryDownDays.median() >= LONGEST_DAYS) return wet + "Once the water is stopped it takes more than a year to dry to " + Words.percent(limit) + ": open it to the air, or strip a tight film.";
+        return wet + "Once the water is stopped it dries to " + Words.percent(limit) + " in about " + days(dryDownDays.median()) + " (" + days(dryDownDays.low()) + " to "
+                + (dryDownDays.high() >= LONGEST_DAYS ? "more than a year" : days(dryDownDays.high())) + ").";
+    }
+
+    private static String days(double days) { return days < 21 ? Words.count((int) Math.max(1, Math.round(days)), "day") : Words.count((int) Math.round(days / 7), "week"); }
+}
