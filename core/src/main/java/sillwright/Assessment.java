@@ -21,7 +21,7 @@ public record Assessment(Survey survey, Settings settings, WaterFindings water, 
         progress.accept("water: where it comes from");
         WaterFindings water = Water.find(survey);
         progress.accept("wood: how far it has gone");
-        WoodFindings wood = Wood.find(survey, settings.seed(), member -> progress.accept("wood: " + member));
+        WoodFindings wood = Wood.find(survey, water, (settings.start().getDayOfYear() - 1) % 365, settings.seed(), member -> progress.accept("wood: " + member));
         progress.accept("work: what will hold");
         WorkFindings work = Work.find(survey, water, wood, settings.start(), settings.units(), settings.stockMm(), settings.solver());
         progress.accept("watch: what to look at, and when");

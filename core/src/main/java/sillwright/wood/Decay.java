@@ -19,7 +19,7 @@ public final class Decay {
     public static final double LOAD_MARGIN_MM = 50;
 
     /// What the decay map and its lines rest on.
-    public static java.util.List<Basis> basis() { return java.util.List.of(TOLERANCE, MARGIN, FIELD); }
+    public static java.util.List<Basis> basis() { return java.util.List.of(TOLERANCE, MARGIN, FIELD, Exposures.BASIS); }
 
     static final Basis TOLERANCE = Basis.own("soft means deeper than 5 mm (3/16 in) under a hand probe; no published limit was found");
     static final Basis MARGIN = Basis.memory("Trade practice of cutting back", "1/2 to 1 in for small trim, 2 in and more in sills and posts");

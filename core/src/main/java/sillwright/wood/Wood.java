@@ -16,6 +16,8 @@ import sillwright.walk.ProbeReading;
 import sillwright.walk.Sighting;
 import sillwright.walk.Sign;
 import sillwright.walk.Survey;
+import sillwright.water.WaterFindings;
+import sillwright.wood.weather.Normals;
 import sillwright.wood.moisture.Moisture;
 
 /// The stage: the condition of every member.
@@ -25,9 +27,14 @@ public final class Wood {
 
     private Wood() {}
 
+    /// The moisture that wood is dried to before it is treated, a fraction.
+    public static final double TREATED_AT = 0.15;
+
+    /// @param water    whose likely sources wet the members
+    /// @param startDay the day of the year on which the water may be stopped, 0 to 364
     /// @param seed     for the draws; each member draws for itself, so that one more member changes no other
     /// @param progress told each member's name as it begins
-    public static WoodFindings find(Survey survey, long seed, Consumer<String> progress) {
+    public static WoodFindings find(Survey survey, WaterFindings water, int startDay, long seed, Consumer<String> progress) {
         Map<String, Condition> all = new LinkedHashMap<>();
         List<String> gaps = new ArrayList<>();
         if (survey.probes().isEmpty()) gaps.add("No probe reading was taken: how deep the wood has gone is not known. Probe where it is dark, wet or soft, and at every foot and end.");
@@ -38,7 +45,25 @@ public final class Wood {
         }
         List<String> bearing = all.values().stream().filter(c -> c.member().bearsLoad() && c.state() == Condition.State.NOT_PROBED).map(c -> c.member().title()).toList();
         if (!bearing.isEmpty() && !survey.probes().isEmpty()) gaps.add("Not probed, and they bear load: " + Words.list(bearing) + ".");
-        return new WoodFindings(all, gaps);
+        return new WoodFindings(all, outlooks(survey, water, all, startDay, seed, gaps, progress), gaps);
+    }
+
+    private static Map<String, Outlook> outlooks(Survey survey, WaterFindings water, Map<String, Condition> conditions, int startDay, long seed, List<String> gaps,
+                                                 Consumer<String> progress) {
+        Optional<Normals> normals = survey.building().flatMap(Normals::of);
+        if (normals.isEmpty()) {
+            gaps.add("Without monthly normals of the weather, how long the wood takes to dry and how decay would go on are not worked: give them with the building.");
+            return Map.of();
+        }
+        List<Wetting> wettings = new ArrayList<>();
+        for (Condition condition : conditions.values()) {
+            List<WaterFindings.RankedSource> sources = water.wetting(condition.member().id());
+            if (condition.needsWork() || !sources.isEmpty()) wettings.add(Exposures.of(condition, sources));
+        }
+        progress.accept("the weather of the years to come, on " + Words.count(wettings.size(), "member"));
+        Map<String, Outlook> outlooks = new LinkedHashMap<>();
+        for (Outlook outlook : Outlooks.of(wettings, normals.get(), startDay, TREATED_AT, new SplitMix(seed))) outlooks.put(outlook.member(), outlook);
+        return outlooks;
     }
 
     private static Condition condition(Survey survey, Member member, RandomGenerator random) {

@@ -5,16 +5,24 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /// What the wood stage found.
 ///
 /// @param conditions by member id, in the order of the survey
+/// @param outlooks   by member id: what weather will do to each member that is damaged or wetted; none without monthly normals
 /// @param gaps       what could not be worked, and what would let it be
-public record WoodFindings(Map<String, Condition> conditions, List<String> gaps) {
+public record WoodFindings(Map<String, Condition> conditions, Map<String, Outlook> outlooks, List<String> gaps) {
     public WoodFindings {
         conditions = Collections.unmodifiableMap(new LinkedHashMap<>(conditions));
+        outlooks = Collections.unmodifiableMap(new LinkedHashMap<>(outlooks));
         gaps = List.copyOf(gaps);
     }
+
+    /// Without a look at the weather to come.
+    public WoodFindings(Map<String, Condition> conditions, List<String> gaps) { this(conditions, Map.of(), gaps); }
+
+    public Optional<Outlook> outlook(String member) { return Optional.ofNullable(outlooks.get(member)); }
 
     public Collection<Condition> all() { return conditions.values(); }
 

@@ -1,10 +1,12 @@
 package sillwright.work;
 
 import sillwright.measure.Basis;
+import sillwright.wood.Outlook;
 
-/// How long to leave wood once its water is stopped, before it is metered again with some hope.
+/// How long to leave wood once its water is stopped, before it is metered again with some hope: the middle of the drying
+/// forecast where the weather is known, else a rule.
 final class DryingTime {
-    static final Basis BASIS = Basis.own("a week of drying for each inch (25 mm) of thickness and each five points above 15 %: half of it where the wet end is sawn off: a date to meter again, no forecast");
+    static final Basis BASIS = Basis.own("a week of drying for each inch (25 mm) of thickness and each five points above 15 %: half of it where the wet end is sawn off: a date to meter again, used where no weather is known to forecast from");
 
     private static final int LEAST_DAYS = 3;
     private static final int MOST_DAYS = 182;
@@ -16,12 +18,18 @@ final class DryingTime {
     /// whole piece is made new. Wood that no meter was put to counts as wet where its water still runs.
     static int days(Job job, Treatment treatment) {
         double moisture = job.moisture().orElse(job.water().isEmpty() ? Limits.DRY_ENOUGH : NOT_METERED);
-        int whole = days(Math.min(job.member().widthMm(), job.member().depthMm()), moisture);
+        int whole = job.outlook().map(DryingTime::days).orElseGet(() -> days(Math.min(job.member().widthMm(), job.member().depthMm()), moisture));
         return switch (treatment) {
             case Treatment.Watch _, Treatment.Replace _ -> 0;
             case Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _ -> whole;
             case Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.HalfLap _, Treatment.ScarfSplice _ -> (whole + 1) / 2;
         };
+    }
+
+    /// The middle of the forecast.
+    private static int days(Outlook outlook) {
+        double days = outlook.dryDownDays().median();
+        return days <= 0 ? 0 : (int) Math.clamp(Math.ceil(days), LEAST_DAYS, MOST_DAYS);
     }
 
     /// @param thinMm   the lesser side of the member, mm

@@ -10,14 +10,16 @@ import sillwright.walk.Species;
 import sillwright.water.WaterFindings.RankedSource;
 import sillwright.wood.Condition;
 import sillwright.wood.Damage;
+import sillwright.wood.Outlook;
 import sillwright.wood.SectionLeft;
 
 /// One damage with all that bears on what is done about it.
 ///
 /// @param condition of the whole member
 /// @param water     the likely sources that wet it
+/// @param outlook   what weather will do to the member, where that was worked
 /// @param units     that the reader measures in, so that cut lines fall on the marks of the tape
-record Job(Damage damage, Condition condition, List<RankedSource> water, Units units) {
+record Job(Damage damage, Condition condition, List<RankedSource> water, Optional<Outlook> outlook, Units units) {
     /// How near a meter reading must be to speak for the damage: a hand's breadth past its ends.
     private static final double NEAR_MM = 150;
 

@@ -93,7 +93,9 @@ final class StageCommands {
                     out.println("    " + d.id() + ": from " + Words.length(d.fromMm(), units) + " to " + Words.length(d.toMm(), units) + ", deepest " + Words.length(d.deepestMm(), units)
                             + ", soft " + Words.volume(d.volumeMl().median(), units) + " (" + Words.volume(d.volumeMl().low(), units) + " to " + Words.volume(d.volumeMl().high(), units)
                             + "), section left " + Words.percent(d.section().areaKept()));
+                a.wood().outlook(c.member().id()).ifPresent(outlook -> Brief.wrap(out, "    ", outlook.words()));
             }
+            if (!a.wood().outlooks().isEmpty()) Brief.wrap(out, "beware: ", sillwright.wood.Outlook.CAUTION);
             for (String gap : a.wood().gaps()) Brief.wrap(out, "not known: ", gap);
         }
     }

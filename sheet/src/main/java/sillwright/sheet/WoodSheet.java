@@ -8,6 +8,7 @@ import sillwright.measure.Units;
 import sillwright.measure.Words;
 import sillwright.wood.Condition;
 import sillwright.wood.Damage;
+import sillwright.wood.Outlook;
 
 import static sillwright.sheet.Text.*;
 
@@ -23,6 +24,7 @@ final class WoodSheet {
         else all.add(small("Each map lays the probed faces of a member open. The depths between the probes are estimated, and every figure from "
                 + "them is given with the bounds that hold the truth nine times in ten."
                 + " Strength figures are screening values."));
+        if (!assessment.wood().outlooks().isEmpty()) all.add(div("caution", b("Drying and decay to come. "), Outlook.CAUTION));
         for (Condition condition : damaged) all.add(member(assessment, condition, units));
         return div("upright", all);
     }
@@ -37,7 +39,15 @@ final class WoodSheet {
             all.add(div("caution", b("Caution. "),
                     "Bears load: what is left is a screening figure. Shore before cutting; a licensed engineer settles the load."));
         if (!condition.maps().isEmpty()) all.add(Text.drawing(MemberMap.draw(condition, units)));
+        assessment.wood().outlook(condition.member().id()).ifPresent(outlook -> all.addAll(outlook(outlook, Said.title(condition.member()))));
         return div("member", all);
+    }
+
+    private static List<Markup> outlook(Outlook outlook, String title) {
+        String next = outlook.asIs().yearsToNext().map(years -> " With the water as it is, the next grade of decay is about " + Words.number(years.median(), 0) + " years off ("
+                + Words.number(years.low(), 0) + " to " + Words.number(years.high(), 0) + ").").orElse("");
+        String stopped = outlook.stopped().yearsToNext().map(years -> " With it stopped, about " + Words.number(years.median(), 0) + ".").orElse(" With it stopped, not within 60 years.");
+        return List.of(p(outlook.words() + next + (next.isEmpty() ? "" : stopped)), Text.drawing(OutlookDrawing.draw(outlook, title)));
     }
 
     private static String moisture(Condition condition) {

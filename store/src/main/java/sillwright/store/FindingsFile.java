@@ -13,7 +13,9 @@ import sillwright.watch.WatchFindings;
 import sillwright.water.WaterFindings;
 import sillwright.wood.Condition;
 import sillwright.wood.Damage;
+import sillwright.wood.Forecast;
 import sillwright.wood.Interval;
+import sillwright.wood.Outlook;
 import sillwright.wood.SectionLeft;
 import sillwright.work.Repair;
 import sillwright.work.Treatment;
@@ -49,6 +51,7 @@ public final class FindingsFile {
         water(root.putObject("water"), a.water());
         ObjectNode wood = root.putObject("wood");
         each(wood.putArray("members"), List.copyOf(a.wood().all()), FindingsFile::condition);
+        each(wood.putArray("outlooks"), List.copyOf(a.wood().outlooks().values()), FindingsFile::outlook);
         words(wood.putArray("gaps"), a.wood().gaps());
         work(root.putObject("work"), a.work());
         each(root.putObject("watch").putArray("rounds"), a.watch().rounds(), FindingsFile::round);
@@ -86,6 +89,21 @@ public final class FindingsFile {
         c.wettest().ifPresent(wettest -> node.put("wettestMoisture", wettest));
         each(node.putArray("damages"), c.damages(), FindingsFile::damage);
         basis(node.putArray("basis"), c.basis());
+    }
+
+    private static void outlook(ObjectNode node, Outlook o) {
+        node.put("member", o.member()).put("wettingHoursPerYear", o.wettingHours()).put("meanMoisture", o.meanMoisture()).put("dampDaysPerYear", o.dampDays()).put("limit", o.limit())
+                .put("driesInAYear", o.driesInAYear()).put("atAnEnd", o.atAnEnd()).put("words", o.words()).put("caution", Outlook.CAUTION);
+        interval(node.putObject("dryDownDays"), o.dryDownDays());
+        forecast(node.putObject("asIs"), o.asIs());
+        forecast(node.putObject("stopped"), o.stopped());
+        basis(node.putArray("basis"), o.basis());
+    }
+
+    private static void forecast(ObjectNode node, Forecast f) {
+        each(node.putArray("ratings"), f.ratings(), FindingsFile::interval);
+        interval(node.putObject("doseDaysPerYear"), f.daysAYear());
+        f.yearsToNext().ifPresent(years -> interval(node.putObject("yearsToNext"), years));
     }
 
     private static void damage(ObjectNode node, Damage d) {
