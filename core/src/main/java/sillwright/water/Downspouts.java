@@ -3,6 +3,7 @@ package sillwright.water;
 import java.util.Optional;
 
 import sillwright.measure.Basis;
+import sillwright.measure.Known;
 
 /// What a downspout carries.
 public final class Downspouts {
@@ -32,6 +33,11 @@ public final class Downspouts {
 
     /// By the plumbing code's table of vertical leaders, L/s, where that has the size.
     public static Optional<Double> tableLs(double sizeMm, Optional<Double> size2Mm) { return row(sizeMm, size2Mm).map(GutterTable::carriesLs); }
+
+    /// What the capacity of this size rests on.
+    static Basis basis(double sizeMm, Optional<Double> size2Mm) {
+        return row(sizeMm, size2Mm).map(row -> row.known() == Known.READ ? TABLE : TABLE_MEMORY).orElse(RULE);
+    }
 
     static Optional<GutterTable> row(double sizeMm, Optional<Double> size2Mm) {
         return GutterTable.row(size2Mm.isPresent() ? "leader-rectangular" : "leader-round", sizeMm, size2Mm.orElse(sizeMm), 0, 2015);

@@ -41,7 +41,7 @@ public final class Gutters {
         /// Area of the full section, mm².
         public double areaMm2() { return shape == GutterShape.HALF_ROUND ? Math.PI * sizeMm * sizeMm / 8 : meanWidthMm() * depthMm; }
 
-        String words() { return Choice.said(shape); }
+        String words() { return Choice.word(shape); }
     }
 
     /// What a gutter carries, L/s, by the rule of its shape.

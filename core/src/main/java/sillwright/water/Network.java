@@ -1,6 +1,7 @@
 package sillwright.water;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 import sillwright.measure.Basis;
@@ -79,38 +80,35 @@ public final class Network {
         return new Posterior(evidence, sources);
     }
 
-    /// Probability of a finding that was not looked for, given the rest.
-    public double chance(int finding, List<Look> looks) { return 1 - with(finding, Look.NOT_SEEN, looks).weigh() / weighing(looks).weigh(); }
-
     /// What a look at one finding is expected to tell of which sources are at work, bits.
     ///
     /// The mutual information between the finding and all the sources together, given the rest: entropy of the finding
-    /// less its expected entropy once the sources were known. The work doubles with each source the finding links to.
-    public double bits(int finding, List<Look> looks) {
-        double absent = with(finding, Look.NOT_SEEN, looks).weigh(), all = weighing(looks).weigh();
-        return Math.max(0, entropyBits(absent / all) - spread(finding, looks) / all);
+    /// less its expected entropy once the sources were known. A table of all states of the finding's own sources is kept,
+    /// so it should have no more than a dozen.
+    public double bits(int finding, List<Look> looks) { return bits(finding, weighing(looks)); }
+
+    double bits(int finding, Weighing before) {
+        List<Link> links = findings.get(finding).links().stream().sorted(Comparator.comparingInt(Link::source)).toList();
+        double[] states = before.states(links.stream().map(Link::source).toList());
+        double all = 0, absent = 0, known = 0;
+        for (int state = 0; state < states.length; state++) {
+            double absentHere = 1 - findings.get(finding).leak();
+            for (int b = 0; b < links.size(); b++) if ((state >> b & 1) == 1) absentHere *= 1 - links.get(b).strength();
+            all += states[state];
+            absent += states[state] * absentHere;
+            known += states[state] * entropyBits(absentHere);
+        }
+        return Math.max(0, entropyBits(absent / all) - known / all);
     }
 
-    /// Expected entropy of the finding given its sources, times the probability of the rest.
-    private double spread(int finding, List<Look> looks) {
-        Finding asked = findings.get(finding);
-        return clamp(asked, 0, weighing(looks), 1 - asked.leak());
-    }
-
-    private static double clamp(Finding asked, int from, Weighing weighing, double absent) {
-        if (from == asked.links().size()) return entropyBits(absent) * weighing.weigh();
-        Link link = asked.links().get(from);
-        return clamp(asked, from + 1, weighing.without(link.source()), absent)
-                + clamp(asked, from + 1, weighing.having(link.source()), absent * (1 - link.strength()));
-    }
-
-    private Weighing with(int finding, Look look, List<Look> looks) {
+    /// The looks with one of them changed.
+    static List<Look> with(int finding, Look look, List<Look> looks) {
         List<Look> also = new ArrayList<>(looks);
         also.set(finding, look);
-        return weighing(also);
+        return also;
     }
 
-    private Weighing weighing(List<Look> looks) {
+    Weighing weighing(List<Look> looks) {
         if (looks.size() != findings.size()) throw new Refused("findings", "there are {} looks for {} findings", "give one look for each finding", looks.size(), findings.size());
         return Weighing.of(priors, findings, looks);
     }

@@ -91,8 +91,7 @@ public final class WaterFigures {
                     double inflow = RoofWater.inflowLs(in.own("roofArea"), in.own("rain"), in.own("pitch")), capacity = Downspouts.capacityLs(size, other);
                     out.put("inflow", inflow, Kind.FLOW).put("capacity", capacity, Kind.FLOW).put("ratio", inflow / capacity, Kind.NUMBER)
                             .put("overflows", over(inflow, capacity)).put("byRule", Downspouts.ruleLs(Downspouts.areaMm2(size, other)), Kind.FLOW);
-                    Downspouts.row(size, other).ifPresent(row -> out.put("byTable", row.carriesLs(), Kind.FLOW)
-                            .rests(row.known() == sillwright.measure.Known.READ ? Downspouts.TABLE : Downspouts.TABLE_MEMORY));
+                    Downspouts.tableLs(size, other).ifPresent(listed -> out.put("byTable", listed, Kind.FLOW).rests(Downspouts.basis(size, other)));
                     if (other.isEmpty() && size >= 50 && size <= 153)
                         out.put("thirdFull", Downspouts.thirdFullLs(size), Kind.FLOW).rests(Downspouts.THIRD_FULL);
                     if (Downspouts.row(size, other).isEmpty()) out.beware("the code's table does not list this size: the rule of area stands in, which is kind to pipes under 3 in");

@@ -102,7 +102,7 @@ class NetworkTest {
     void a_knot_too_large_to_keep_whole_is_split_and_stays_exact() {
         for (long seed = 1; seed <= 3; seed++) {
             Random random = new Random(seed);
-            int n = 10, m = Weighing.MOST + 4;
+            int n = 10, m = 22;
             List<Double> priors = random.doubles(n, 0.02, 0.5).boxed().toList();
             double[] leaks = random.doubles(m, 0.01, 0.1).toArray();
             double[][] strengths = new double[m][n];
