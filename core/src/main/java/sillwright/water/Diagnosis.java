@@ -21,12 +21,14 @@ final class Diagnosis {
     private static final double HARDLY = 0.05;
     /// A sign that more sources than this could make is no look to send anyone for: it tells too little of which.
     private static final int MOST_SOURCES = 8;
+    /// Where very much was seen on one side and weighing would take more steps than this, the weakest links are left out.
+    private static final double MOST_STEPS = 10_000;
 
     private final Side side;
     private final List<Instance> instances;
     private final List<Sighted> sightings;
     private final List<Asked> asked;
-    private final List<Finding> findings = new ArrayList<>();
+    private final double least;
     private final Network network;
     private final List<Look> looks;
     private final Weighing weighing;
@@ -40,28 +42,42 @@ final class Diagnosis {
         this.instances = instances;
         this.sightings = sightings.stream().filter(s -> Judgement.sign(s.sighting().sign()).isPresent()).toList();
         this.asked = ask();
-        looks = new ArrayList<>();
-        for (Sighted sighted : this.sightings) {
-            findings.add(finding(sighted.sighting().sign(), instances.stream().filter(instance -> instance.reaches(sighted)).toList()));
-            looks.add(sighted.sighting().seen() ? Look.SEEN : Look.NOT_SEEN);
+        this.looks = new ArrayList<>();
+        for (Sighted sighted : this.sightings) looks.add(sighted.sighting().seen() ? Look.SEEN : Look.NOT_SEEN);
+        for (int a = 0; a < asked.size(); a++) looks.add(Look.NOT_LOOKED);
+        double least = 0;
+        Network tried = network(least);
+        Weighing first = tried.weighing(looks);
+        while (first.cost() > MOST_STEPS && least < 1) {
+            least += 0.05;
+            tried = network(least);
+            first = tried.weighing(looks);
         }
-        for (Asked one : asked) {
-            findings.add(finding(one.sign, one.makers));
-            looks.add(Look.NOT_LOOKED);
-        }
-        this.network = Network.of(instances.stream().map(Instance::prior).toList(), findings);
-        this.weighing = network.weighing(looks);
+        this.least = least;
+        this.network = tried;
+        this.weighing = first;
         this.posterior = odds(weighing);
     }
 
+    /// The network of this side, without links weaker than a strength.
+    private Network network(double least) {
+        List<Finding> findings = new ArrayList<>();
+        for (Sighted sighted : sightings) findings.add(finding(sighted.sighting().sign(), instances.stream().filter(instance -> instance.reaches(sighted)).toList(), least));
+        for (Asked one : asked) findings.add(finding(one.sign, one.makers, least));
+        return Network.of(instances.stream().map(Instance::prior).toList(), findings);
+    }
+
+    /// Links weaker than this were left out to weigh the side in time; 0 where none were.
+    double least() { return least; }
+
     static Diagnosis of(Side side, List<Instance> instances, List<Sighted> sightings) { return new Diagnosis(side, instances, sightings); }
 
-    private Finding finding(Sign sign, List<Instance> makers) {
+    private Finding finding(Sign sign, List<Instance> makers, double least) {
         List<Link> links = new ArrayList<>();
         for (int i = 0; i < instances.size(); i++) {
             if (!makers.contains(instances.get(i))) continue;
             Optional<Double> strength = strength(sign, instances.get(i));
-            if (strength.isPresent()) links.add(new Link(i, strength.get()));
+            if (strength.isPresent() && strength.get() >= least) links.add(new Link(i, strength.get()));
         }
         return new Finding(Judgement.sign(sign).orElseThrow().leak(), links);
     }
@@ -69,6 +85,8 @@ final class Diagnosis {
     private static Optional<Double> strength(Sign sign, Instance instance) {
         return Judgement.links(sign).stream().filter(link -> link.source() == instance.source()).map(Judgement.Link::strength).findFirst();
     }
+
+    Side side() { return side; }
 
     List<Instance> instances() { return instances; }
 
@@ -143,23 +161,11 @@ final class Diagnosis {
     }
 
     /// The look expected to tell most for each minute, with that rate; empty where none tells anything.
-    ///
-    /// The looks are tried in the order of a bound on what each can tell, and the search ends where that falls under the best found.
     Optional<Rated> nextLook() {
-        List<Rated> bounds = new ArrayList<>();
-        double all = weighing.weigh();
-        for (int a = 0; a < asked.size(); a++) {
-            int finding = sightings.size() + a;
-            double absent = weighing.again(Network.with(finding, Look.NOT_SEEN, looks)).weigh() / all;
-            bounds.add(new Rated(a, Network.boundBits(findings.get(finding), absent), minutes(a)));
-        }
-        bounds.sort(Comparator.comparingDouble((Rated r) -> -r.rate()).thenComparingInt(Rated::asked));
         Optional<Rated> best = Optional.empty();
-        for (Rated bound : bounds) {
-            if (best.isPresent() && bound.rate() <= best.get().rate()) break;
-            int finding = sightings.size() + bound.asked;
-            Rated told = findings.get(finding).links().size() == 1 ? bound : new Rated(bound.asked, network.bits(finding, weighing, looks), bound.minutes);
-            if (told.bits > 1e-6 && (best.isEmpty() || told.rate() > best.get().rate())) best = Optional.of(told);
+        for (int a = 0; a < asked.size(); a++) {
+            Rated told = new Rated(a, network.bits(sightings.size() + a, weighing), minutes(a));
+            if (told.bits > 1e-6 && (best.isEmpty() || told.rate() > best.get().rate() * (1 + 1e-9))) best = Optional.of(told);
         }
         return best;
     }
@@ -168,8 +174,6 @@ final class Diagnosis {
     record Rated(int asked, double bits, double minutes) {
         double rate() { return bits / minutes; }
     }
-
-    double steps() { return weighing.cost(); }
 
     private double minutes(int one) { return Judgement.sign(asked.get(one).sign).orElseThrow().minutes(); }
 

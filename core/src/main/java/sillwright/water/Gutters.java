@@ -97,10 +97,10 @@ public final class Gutters {
 
     /// The most a level gutter could carry without friction, L/s: full at the high end, critical depth at the outfall.
     ///
-    /// Rectangular 3^(-3/4)·√g·B·D^1.5, half-round 0.108895·√g·D^2.5 (computed). A measured gutter carries about a
+    /// Rectangular 3^(-3/4)·√g·B·D^1.5, half-round 0.108895·√g·D^2.5, g 9.81 m/s² (computed). A measured gutter carries about a
     /// sixth less.
     public static double noFrictionLs(Section section) {
-        double root = Math.sqrt(GRAVITY);
+        double root = Math.sqrt(9.81);
         double size = section.meanWidthMm() / 1000, depth = section.depthMm / 1000;
         return 1000 * root * (section.shape == GutterShape.HALF_ROUND ? 0.108895 * Math.pow(size, 2.5) : Math.pow(3, -0.75) * size * Math.pow(depth, 1.5));
     }

@@ -1,6 +1,7 @@
 package sillwright.water;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 import sillwright.measure.Basis;
@@ -79,21 +80,25 @@ public final class Network {
         return new Posterior(evidence, sources);
     }
 
-    /// Probability of a finding that was not looked for, given the rest.
-    public double chance(int finding, List<Look> looks) {
-        Weighing before = weighing(looks);
-        return 1 - before.again(with(finding, Look.NOT_SEEN, looks)).weigh() / before.weigh();
-    }
-
     /// What a look at one finding is expected to tell of which sources are at work, bits.
     ///
     /// The mutual information between the finding and all the sources together, given the rest: entropy of the finding
-    /// less its expected entropy once the sources were known. The work doubles with each source the finding links to.
-    public double bits(int finding, List<Look> looks) { return bits(finding, weighing(looks), looks); }
+    /// less its expected entropy once the sources were known. A table of all states of the finding's own sources is kept,
+    /// so it should have no more than a dozen.
+    public double bits(int finding, List<Look> looks) { return bits(finding, weighing(looks)); }
 
-    double bits(int finding, Weighing before, List<Look> looks) {
-        double all = before.weigh(), absent = before.again(with(finding, Look.NOT_SEEN, looks)).weigh() / all;
-        return Math.max(0, entropyBits(absent) - before.spread(findings.get(finding)) / all);
+    double bits(int finding, Weighing before) {
+        List<Link> links = findings.get(finding).links().stream().sorted(Comparator.comparingInt(Link::source)).toList();
+        double[] states = before.states(links.stream().map(Link::source).toList());
+        double all = 0, absent = 0, known = 0;
+        for (int state = 0; state < states.length; state++) {
+            double absentHere = 1 - findings.get(finding).leak();
+            for (int b = 0; b < links.size(); b++) if ((state >> b & 1) == 1) absentHere *= 1 - links.get(b).strength();
+            all += states[state];
+            absent += states[state] * absentHere;
+            known += states[state] * entropyBits(absentHere);
+        }
+        return Math.max(0, entropyBits(absent / all) - known / all);
     }
 
     /// The looks with one of them changed.
@@ -101,17 +106,6 @@ public final class Network {
         List<Look> also = new ArrayList<>(looks);
         also.set(finding, look);
         return also;
-    }
-
-    /// The most that a look at one finding can tell, bits, from its chance of being absent alone.
-    ///
-    /// Entropy is concave, so the finding's expected entropy lies above the chord between none and all of its sources at
-    /// work. With a single source the chord is exact.
-    static double boundBits(Finding asked, double absent) {
-        double none = 1 - asked.leak(), all = none;
-        for (Link link : asked.links()) all *= 1 - link.strength();
-        double chord = none == all ? entropyBits(none) : entropyBits(all) + (absent - all) / (none - all) * (entropyBits(none) - entropyBits(all));
-        return Math.max(0, entropyBits(absent) - chord);
     }
 
     Weighing weighing(List<Look> looks) {

@@ -3,6 +3,7 @@ package sillwright.water;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
 
 /// In which order the sources and the seen findings of a network are taken out of it, so that the tables stay small.
 ///
@@ -11,16 +12,18 @@ import java.util.List;
 /// Source: greedy elimination orders, a standard of texts on graphical models (from memory).
 ///
 /// @param order sources by their number, findings by theirs after all sources
+/// @param width the most neighbours that a node has when it goes
 /// @param cost  numbers in all tables together, roughly the steps that one weighing takes
-record Plan(int[] order, double cost) {
+record Plan(int[] order, int width, double cost) {
 
     /// @param linked for each seen finding whether each source is linked to it
-    static Plan of(int sources, boolean[][] linked) {
-        Plan fill = greedy(sources, linked, true), degree = greedy(sources, linked, false);
+    /// @param kept   sources that are never taken out
+    static Plan of(int sources, boolean[][] linked, Set<Integer> kept) {
+        Plan fill = greedy(sources, linked, kept, true), degree = greedy(sources, linked, kept, false);
         return fill.cost <= degree.cost ? fill : degree;
     }
 
-    private static Plan greedy(int sources, boolean[][] linked, boolean byFill) {
+    private static Plan greedy(int sources, boolean[][] linked, Set<Integer> kept, boolean byFill) {
         int nodes = sources + linked.length;
         BitSet[] near = new BitSet[nodes];
         for (int v = 0; v < nodes; v++) near[v] = new BitSet(nodes);
@@ -31,10 +34,11 @@ record Plan(int[] order, double cost) {
                     near[sources + f].set(i);
                 }
         List<Integer> left = new ArrayList<>();
-        for (int v = 0; v < nodes; v++) left.add(v);
-        int[] order = new int[nodes];
+        for (int v = 0; v < nodes; v++) if (!kept.contains(v)) left.add(v);
+        int[] order = new int[left.size()];
         double cost = 0;
-        for (int step = 0; step < nodes; step++) {
+        int width = 0;
+        for (int step = 0; step < order.length; step++) {
             int best = -1;
             long least = Long.MAX_VALUE;
             for (int v : left) {
@@ -45,6 +49,7 @@ record Plan(int[] order, double cost) {
                 }
             }
             BitSet around = near[best];
+            width = Math.max(width, around.cardinality());
             cost += Math.pow(2, around.cardinality() + 1);
             for (int v = around.nextSetBit(0); v >= 0; v = around.nextSetBit(v + 1)) {
                 near[v].or(around);
@@ -54,7 +59,7 @@ record Plan(int[] order, double cost) {
             left.remove((Integer) best);
             order[step] = best;
         }
-        return new Plan(order, cost);
+        return new Plan(order, Math.max(width, kept.size()), cost + Math.pow(2, kept.size()));
     }
 
     /// Pairs of neighbours that are not joined yet, counted twice.

@@ -61,7 +61,7 @@ public final class Splash {
     /// @param eaveMm height of the roof edge above the ground, mm
     public static double dripSpeedMs(double eaveMm) {
         double terminal = 9;
-        return terminal * Math.sqrt(1 - Math.exp(-2 * 9.80665 * eaveMm / 1000 / (terminal * terminal)));
+        return terminal * Math.sqrt(1 - Math.exp(-2 * 9.81 * eaveMm / 1000 / (terminal * terminal)));
     }
 
     /// The least that the residential code asks between wood and what lies beneath, mm: 6 in, or 2 in over paving.

@@ -32,11 +32,21 @@ final class Table {
 
     boolean holds(int node) { return Arrays.binarySearch(nodes, node) >= 0; }
 
+    /// Whether it is cheaper to put a table in before a source goes out: it marks a finding that this one or the source may
+    /// mark too, and the two together are no wider than the plan allows.
+    boolean touches(Table other, List<Link> marks, int sources, int width) {
+        int[] mine = IntStream.concat(IntStream.of(nodes), marks.stream().mapToInt(Link::source)).distinct().toArray();
+        boolean shared = IntStream.of(mine).anyMatch(node -> node >= sources && other.holds(node));
+        return shared && IntStream.concat(IntStream.of(mine), IntStream.of(other.nodes)).distinct().count() <= width + 1;
+    }
+
     /// The weight of the last table of all, which nothing is left in; its slope is one.
     double total() {
         slopes[0] = 1;
         return weights[0];
     }
+
+    double[] weights() { return weights.clone(); }
 
     /// How the whole weight changes with the weight of one state, after the walk back.
     double slope(int state) { return slopes[state]; }
@@ -44,28 +54,13 @@ final class Table {
     /// Carries the slopes of this table back to those it was worked from.
     void back() { back.run(); }
 
-    /// Both tables together: a source in both is in one state, a finding explained by either is explained.
+    /// Both tables together; see [Join].
     ///
     /// @param sources how many nodes are sources
     Table join(Table other, int sources) {
-        int[] both = IntStream.concat(IntStream.of(nodes), IntStream.of(other.nodes)).sorted().distinct().toArray();
-        int[] here = places(nodes, both), there = places(other.nodes, both);
-        int shared = 0;
-        for (int node : nodes) if (node < sources && other.holds(node)) shared |= 1 << Arrays.binarySearch(both, node);
-        double[] joined = new double[1 << both.length], joinedSlopes = new double[joined.length];
-        int agree = shared;
-        for (int a = 0; a < weights.length; a++)
-            for (int b = 0; b < other.weights.length; b++)
-                if (((here[a] ^ there[b]) & agree) == 0) joined[here[a] | there[b]] += weights[a] * other.weights[b];
-        return new Table(both, joined, joinedSlopes, () -> {
-            for (int a = 0; a < weights.length; a++)
-                for (int b = 0; b < other.weights.length; b++)
-                    if (((here[a] ^ there[b]) & agree) == 0) {
-                        double slope = joinedSlopes[here[a] | there[b]];
-                        slopes[a] += slope * other.weights[b];
-                        other.slopes[b] += slope * weights[a];
-                    }
-        });
+        Join join = new Join(nodes, weights, other.nodes, other.weights, sources);
+        double[] joinedSlopes = new double[join.weights.length];
+        return new Table(join.nodes, join.weights, joinedSlopes, () -> join.back(joinedSlopes, slopes, other.slopes));
     }
 
     /// The same once a source is out: summed over its two states, with the marks it may have left.
@@ -73,7 +68,7 @@ final class Table {
     /// @param marks the findings it may bring about, by node, each with the strength
     Table withoutSource(int source, List<Link> marks) {
         int[] rest = IntStream.concat(IntStream.of(nodes).filter(node -> node != source), marks.stream().mapToInt(Link::source)).sorted().distinct().toArray();
-        int[] place = places(nodes, rest);
+        int[] place = Join.places(nodes, rest);
         int bit = 1 << Arrays.binarySearch(nodes, source);
         double[] idle = new double[1 << rest.length], busy = new double[idle.length], restSlopes = new double[idle.length];
         for (int a = 0; a < weights.length; a++) ((a & bit) == 0 ? idle : busy)[place[a]] += weights[a];
@@ -91,7 +86,7 @@ final class Table {
     /// @param makers the sources still in that may bring it about
     Table withoutFinding(int finding, double leak, List<Link> makers) {
         int[] rest = IntStream.concat(IntStream.of(nodes).filter(node -> node != finding), makers.stream().mapToInt(Link::source)).sorted().distinct().toArray();
-        int[] mine = IntStream.of(nodes).filter(node -> node != finding).toArray(), back = projected(rest, mine, nodes);
+        int[] back = Join.places(rest, nodes);
         int bit = holds(finding) ? 1 << Arrays.binarySearch(nodes, finding) : 0;
         double[] summed = new double[1 << rest.length], restSlopes = new double[summed.length], explained = new double[summed.length];
         for (int state = 0; state < summed.length; state++) {
@@ -106,27 +101,6 @@ final class Table {
                 if (bit != 0) slopes[back[state] | bit] += restSlopes[state];
             }
         });
-    }
-
-    /// For each index over `from` the index over `to` with the bits that both know.
-    private static int[] places(int[] from, int[] to) {
-        int[] places = new int[1 << from.length];
-        for (int b = 0; b < from.length; b++) {
-            int at = Arrays.binarySearch(to, from[b]);
-            if (at < 0) continue;
-            for (int index = 0; index < places.length; index++) if ((index >> b & 1) == 1) places[index] |= 1 << at;
-        }
-        return places;
-    }
-
-    /// For each index over `from` the index over `to` with the bits of `kept`.
-    private static int[] projected(int[] from, int[] kept, int[] to) {
-        int[] places = new int[1 << from.length];
-        for (int node : kept) {
-            int b = Arrays.binarySearch(from, node), at = Arrays.binarySearch(to, node);
-            for (int index = 0; index < places.length; index++) if ((index >> b & 1) == 1) places[index] |= 1 << at;
-        }
-        return places;
     }
 
     /// Moves to the sets that hold a finding the share that a strength brings there.

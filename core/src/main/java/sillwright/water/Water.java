@@ -144,6 +144,8 @@ public final class Water {
                     : "measure from the ground to the lowest wood, and splash can be worked."));
         if (side.ground().fall().isEmpty()) gaps.add(here + "lay a level from the wall: the fall of the ground was not measured.");
         if (survey.sightingsOn(side.id()).isEmpty()) gaps.add(here + "nothing was looked for; its sources rest on measures alone.");
+        diagnoses.stream().filter(d -> d.side() == side && d.least() > 0).forEach(d -> gaps.add(here + "so much was seen here that links of a strength under "
+                + Words.number(d.least(), 2) + " were left out to weigh it; name the member or the place with a sighting, and it is weighed more sharply."));
         boolean gutterSeen = diagnoses.stream().flatMap(d -> d.instances().stream()).anyMatch(i -> i.side() == side && i.source() == Source.GUTTER_CLOGGED && i.edge().isEmpty());
         if (gutterSeen) gaps.add(here + "a gutter was sighted but none is described on its roof edges; describe it, and it can be checked.");
     }

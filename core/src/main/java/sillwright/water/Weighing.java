@@ -2,6 +2,7 @@ package sillwright.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 import sillwright.water.Network.Finding;
 import sillwright.water.Network.Link;
@@ -52,9 +53,13 @@ final class Weighing {
     static Weighing of(List<Double> priors, List<Finding> findings, List<Look> looks) {
         List<Integer> seen = new ArrayList<>();
         for (int f = 0; f < looks.size(); f++) if (looks.get(f) == Look.SEEN) seen.add(f);
-        boolean[][] linked = new boolean[seen.size()][priors.size()];
-        for (int f = 0; f < linked.length; f++) for (Link link : findings.get(seen.get(f)).links()) linked[f][link.source()] = true;
-        return new Weighing(priors, findings, seen, Plan.of(priors.size(), linked), looks);
+        return new Weighing(priors, findings, seen, plan(priors.size(), findings, seen, Set.of()), looks);
+    }
+
+    private static Plan plan(int sources, List<Finding> findings, List<Integer> seen, Set<Integer> kept) {
+        boolean[][] linked = new boolean[seen.size()][sources];
+        for (int f = 0; f < linked.length; f++) for (Link link : findings.get(seen.get(f)).links()) linked[f][link.source()] = link.strength() > 0;
+        return Plan.of(sources, linked, kept);
     }
 
     /// The same network with other looks, by the same plan: what was seen may be left out, and nothing else may be seen.
@@ -66,7 +71,7 @@ final class Weighing {
     /// Probability of the findings; afterwards [#with(int)] tells it for each source at work.
     double weigh() {
         List<Table> tape = new ArrayList<>();
-        double sum = forward(tape);
+        double sum = forward(plan, tape).total();
         for (int t = tape.size() - 1; t >= 0; t--) tape.get(t).back();
         for (int i = 0; i < with.length; i++) with[i] = on[i] * tape.get(i).slope(1);
         return factor * sum;
@@ -75,42 +80,42 @@ final class Weighing {
     /// Probability of the findings and of this source at work, after [#weigh()].
     double with(int source) { return factor * with[source]; }
 
-    /// Expected entropy of one more finding once its sources were known, times the probability of the rest.
-    double spread(Finding asked) { return factor * spread(asked.links(), 0, 1 - asked.leak()); }
-
-    private double spread(List<Link> links, int from, double absent) {
-        if (from == links.size()) return Network.entropyBits(absent) * forward(new ArrayList<>());
-        int source = links.get(from).source();
-        double busy = on[source], idle = off[source], sum = 0;
-        on[source] = 0;
-        if (idle > 0) sum += spread(links, from + 1, absent);
-        on[source] = busy;
-        off[source] = 0;
-        if (busy > 0) sum += spread(links, from + 1, absent * (1 - links.get(from).strength()));
-        off[source] = idle;
-        return sum;
+    /// Probability of the findings with each state of some sources; bit `b` of a state tells whether the `b`-th is at work.
+    ///
+    /// @param kept sources in rising order
+    double[] states(List<Integer> kept) {
+        double[] states = forward(plan(on.length, findings, seen, Set.copyOf(kept)), new ArrayList<>()).weights();
+        for (int state = 0; state < states.length; state++) states[state] *= factor;
+        return states;
     }
 
-    /// Takes everything out; the tables made on the way, the priors first, are laid on the tape.
-    private double forward(List<Table> tape) {
+    /// Takes out all that the plan says; the tables made on the way, the priors first, are laid on the tape.
+    private Table forward(Plan plan, List<Table> tape) {
         int n = on.length;
         List<Table> in = new ArrayList<>();
         for (int i = 0; i < n; i++) in.add(Table.source(i, off[i], on[i]));
         tape.addAll(in);
         boolean[] out = new boolean[n + seen.size()];
         for (int node : plan.order()) {
-            Table joined = Table.one();
-            for (Table table : List.copyOf(in)) {
-                if (!table.holds(node)) continue;
-                in.remove(table);
-                joined = lay(tape, joined.join(table, n));
-            }
+            List<Table> holding = in.stream().filter(table -> table.holds(node)).toList();
+            in.removeAll(holding);
+            Table joined = holding.isEmpty() ? lay(tape, Table.one()) : holding.getFirst();
+            for (Table table : holding.subList(Math.min(1, holding.size()), holding.size())) joined = lay(tape, joined.join(table, n));
             out[node] = true;
-            in.add(lay(tape, node < n ? joined.withoutSource(node, marks(node, out)) : joined.withoutFinding(node, leak[node - n], makers(node, out))));
+            if (node >= n) in.add(lay(tape, joined.withoutFinding(node, leak[node - n], makers(node, out))));
+            else {
+                List<Link> marks = marks(node, out);
+                for (Table table : List.copyOf(in)) {
+                    if (!joined.touches(table, marks, n, plan.width())) continue;
+                    in.remove(table);
+                    joined = lay(tape, joined.join(table, n));
+                }
+                in.add(lay(tape, joined.withoutSource(node, marks)));
+            }
         }
         Table all = Table.one();
         for (Table table : in) all = lay(tape, all.join(table, n));
-        return all.total();
+        return all;
     }
 
     private static Table lay(List<Table> tape, Table table) {

@@ -28,7 +28,7 @@ public final class Wood {
     private Wood() {}
 
     /// The moisture that wood is dried to before it is treated, a fraction.
-    public static final double TREATED_AT = 0.15;
+    public static final double TREATED_AT = 0.16;
 
     /// @param water    whose likely sources wet the members
     /// @param startDay the day of the year on which the water may be stopped, 0 to 364

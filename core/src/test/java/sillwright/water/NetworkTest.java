@@ -99,7 +99,7 @@ class NetworkTest {
     }
 
     @Test
-    void a_knot_too_large_to_keep_whole_is_split_and_stays_exact() {
+    void twenty_two_findings_that_hang_closely_together_are_weighed_exactly() {
         for (long seed = 1; seed <= 3; seed++) {
             Random random = new Random(seed);
             int n = 10, m = 22;
