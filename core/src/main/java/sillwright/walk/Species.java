@@ -24,9 +24,11 @@ import sillwright.measure.Words;
 /// @param volumetric    the same by volume
 /// @param durability    of the heartwood
 /// @param bendingPsi    modulus of rupture of small clear pieces at 12 %, psi, a mean and no design value
+/// @param use           where it is met on older buildings; common practice
+/// @param notes         what matters in working or matching it; common practice
 /// @param basis         where gravity, shrinkage, durability and strength are from
 public record Species(String name, String scientific, double gravityGreen, double radial, double tangential, double volumetric,
-                      Durability durability, double bendingPsi, List<Basis> basis) {
+                      Durability durability, double bendingPsi, String use, String notes, List<Basis> basis) {
     public Species { basis = List.copyOf(basis); }
 
     /// How well heartwood stands against decay. Sapwood of every species is slight.
@@ -74,7 +76,7 @@ public record Species(String name, String scientific, double gravityGreen, doubl
                 basis.add(new Basis("Species table: " + name, what + ": " + source, Known.of(row.get(what + "_known"))));
             all.put(name, new Species(name, row.get("scientific"), row.number("sg_green"), row.number("radial_pct") / 100,
                     row.number("tangential_pct") / 100, row.number("volumetric_pct") / 100, durability(row.get("durability")),
-                    row.number("mor_12pct_psi"), basis));
+                    row.number("mor_12pct_psi"), row.get("use"), row.get("notes"), basis));
         }
         return java.util.Collections.unmodifiableMap(all);
     }

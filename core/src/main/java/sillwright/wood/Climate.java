@@ -1,10 +1,26 @@
 package sillwright.wood;
 
 import java.util.List;
+import java.util.Optional;
+
+import sillwright.measure.Words;
+import sillwright.walk.Building;
+import sillwright.walk.Choice;
 
 /// How hard a place is on wood above ground.
 public final class Climate {
     private Climate() {}
+
+    /// What the place does to wood above ground, in a sentence; empty without monthly normals.
+    public static Optional<String> words(Optional<Building> building) {
+        return index(building).map(index -> "The climate index for decay above ground is " + Words.number(index, 0) + ": " + Choice.said(hazard(index)) + " hazard (Scheffer 1971, from memory).");
+    }
+
+    /// Scheffer's index from a building's monthly normals.
+    public static Optional<Double> index(Optional<Building> building) {
+        return building.map(Building::months).filter(months -> !months.isEmpty())
+                .map(months -> scheffer(months.stream().map(Building.Month::meanC).toList(), months.stream().map(Building.Month::rainDays).toList()));
+    }
 
     /// The bands of the index: below 35, to 65, above.
     public enum Hazard { LOW, MODERATE, HIGH }

@@ -57,8 +57,7 @@ public final class Wood {
         }
         List<Wetting> wettings = new ArrayList<>();
         for (Condition condition : conditions.values()) {
-            List<WaterFindings.RankedSource> sources = water.wetting(condition.member().id());
-            if (condition.needsWork() || !sources.isEmpty()) wettings.add(Exposures.of(condition, sources));
+            wettings.add(Exposures.of(condition, water.wetting(condition.member().id())));
         }
         progress.accept("the weather of the years to come, on " + Words.count(wettings.size(), "member"));
         Map<String, Outlook> outlooks = new LinkedHashMap<>();

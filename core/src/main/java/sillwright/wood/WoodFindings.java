@@ -10,7 +10,7 @@ import java.util.Optional;
 /// What the wood stage found.
 ///
 /// @param conditions by member id, in the order of the survey
-/// @param outlooks   by member id: what weather will do to each member that is damaged or wetted; none without monthly normals
+/// @param outlooks   by member id: what weather will do to each member; none without monthly normals
 /// @param gaps       what could not be worked, and what would let it be
 public record WoodFindings(Map<String, Condition> conditions, Map<String, Outlook> outlooks, List<String> gaps) {
     public WoodFindings {

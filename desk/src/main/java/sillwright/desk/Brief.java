@@ -106,14 +106,14 @@ final class Brief {
         out.println();
     }
 
-    /// Prints words within 100 columns, later lines a little further in.
+    /// Prints words within 100 columns, later lines below the first word.
     static void wrap(PrintWriter out, String indent, String words) {
         StringBuilder line = new StringBuilder(indent);
         boolean first = true;
         for (String word : words.split(" ")) {
-            if (line.length() + word.length() + 1 > 100 && line.length() > indent.length() + 4) {
+            if (line.length() + word.length() + 1 > 100 && line.length() > indent.length() + 4 && !first) {
                 out.println(line);
-                line = new StringBuilder(indent + "    ");
+                line = new StringBuilder(" ".repeat(indent.isBlank() ? indent.length() + 4 : indent.length()));
                 first = true;
             }
             line.append(first ? "" : " ").append(word);

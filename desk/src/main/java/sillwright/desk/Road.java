@@ -33,6 +33,9 @@ final class Road {
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "of the draws behind every interval (default 1)")
     private long seed;
 
+    @Option(names = "--weather", paramLabel = "FILE", description = "hourly weather in the EPW layout, in place of the survey's monthly temperatures, humidity and wind; rain where it gives it")
+    private Path weather;
+
     /// The default for the demo: a file and a day that make every run the same.
     Road file(Path file, LocalDate start) {
         this.file = file;
@@ -51,8 +54,9 @@ final class Road {
             throw new Refused(file.getFileName().toString(), "no side and no member could be read, so there is nothing to work on", "describe at least one side and one member");
         LocalDate today = LocalDate.now();
         LocalDate first = start != null ? start : today.plusDays(14 - (today.getDayOfWeek().getValue() - 1));
-        Settings settings = new Settings(first, units != null ? units : written(survey), seed, new ProvenCuts(), Settings.COMMON_STOCK_MM);
-        return Assessment.of(survey, settings, progress::step);
+        Survey there = weather == null ? survey : Hourly.laid(survey, weather);
+        Settings settings = new Settings(first, units != null ? units : written(there), seed, new ProvenCuts(), Settings.COMMON_STOCK_MM);
+        return Assessment.of(there, settings, progress::step);
     }
 
     /// The units most members were measured in.

@@ -86,6 +86,7 @@ final class StageCommands {
     static final class Wood extends Stage {
         @Override
         void say(Assessment a, PrintWriter out, Units units) {
+            sillwright.wood.Climate.words(a.survey().building()).ifPresent(out::println);
             for (Condition c : a.wood().all()) {
                 out.println(FigureCommand.pad(c.member().id(), 22) + FigureCommand.pad(Choice.said(c.state()), 12)
                         + FigureCommand.pad(c.wettest().map(Words::percent).orElse("-"), 7) + c.words());

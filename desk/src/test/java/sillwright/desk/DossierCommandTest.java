@@ -153,6 +153,36 @@ class DossierCommandTest {
     }
 
     @Test
+    void a_species_is_told_with_what_it_rests_on() {
+        assertEquals(sillwright.walk.Species.all().size(), Said.by("species").out().lines().count());
+        Said one = Said.by("species", "oak-white");
+        assertTrue(one.out().contains("Quercus alba") && one.out().contains("sills, thresholds") && one.out().contains("Rests on"), one.out());
+        assertEquals(2, Said.by("species", "oak-wite").code());
+    }
+
+    /// A year that is the same every day: the file's temperatures stand in for the survey's, whose rain is kept.
+    @Test
+    void an_hourly_file_gives_the_weather(@TempDir Path folder) throws Exception {
+        StringBuilder text = new StringBuilder("LOCATION,Invented,--,--,made up,000000,40.0,-80.0,-5.0,200.0\n");
+        for (int i = 1; i < 8; i++) text.append("HEADER ").append(i).append('\n');
+        for (int hour = 0; hour < 8760; hour++) {
+            java.time.LocalDateTime at = java.time.LocalDateTime.of(2025, 1, 1, 0, 0).plusHours(hour);
+            text.append(at.getYear()).append(',').append(at.getMonthValue()).append(',').append(at.getDayOfMonth()).append(',').append(at.getHour() + 1)
+                    .append(",60,?9,20.0,10.0,50,101325,0,0,300,0,0,0,0,0,0,0,180,3.0,0,0,20,10000,9,999999999,0,0.1,0,88,0.2,999,99\n");
+        }
+        Path file = Files.writeString(folder.resolve("even.epw"), text);
+        Said plain = Said.by("wood", example("one-sill").toString()), hourly = Said.by("wood", example("one-sill").toString(), "--weather", file.toString());
+        assertEquals(0, hourly.code(), hourly.err());
+        assertFalse(plain.out().equals(hourly.out()), "the weather tells");
+        Said none = Said.by("wood", example("one-sill").toString(), "--weather", folder.resolve("none.epw").toString());
+        assertEquals(2, none.code());
+        Path torn = Files.writeString(folder.resolve("torn.epw"), text.substring(0, text.length() / 2));
+        Said half = Said.by("wood", example("one-sill").toString(), "--weather", torn.toString());
+        assertEquals(2, half.code());
+        assertTrue(half.err().contains("torn.epw") && half.err().contains("fields"), half.err());
+    }
+
+    @Test
     void a_command_that_is_not_there_is_said_in_one_line() {
         Said run = Said.by("dosier", "x");
         assertEquals(2, run.code());

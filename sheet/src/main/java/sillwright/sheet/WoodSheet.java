@@ -6,6 +6,7 @@ import java.util.List;
 import sillwright.Assessment;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
+import sillwright.wood.Climate;
 import sillwright.wood.Condition;
 import sillwright.wood.Damage;
 import sillwright.wood.Outlook;
@@ -19,6 +20,7 @@ final class WoodSheet {
     static Markup page(Assessment assessment) {
         Units units = assessment.settings().units();
         List<Markup> all = new ArrayList<>(List.of(h2("wood", "Wood")));
+        Climate.words(assessment.survey().building()).ifPresent(words -> all.add(p(words)));
         List<Condition> damaged = assessment.wood().all().stream().filter(Condition::needsWork).toList();
         if (damaged.isEmpty()) all.add(p("No member was found soft, so there is nothing to map."));
         else all.add(small("Each map lays the probed faces of a member open. The depths between the probes are estimated, and every figure from "

@@ -11,6 +11,7 @@ import sillwright.walk.Member;
 import sillwright.walk.Survey;
 import sillwright.watch.WatchFindings;
 import sillwright.water.WaterFindings;
+import sillwright.wood.Climate;
 import sillwright.wood.Condition;
 import sillwright.wood.Damage;
 import sillwright.wood.Forecast;
@@ -50,6 +51,7 @@ public final class FindingsFile {
         each(walk.putArray("faults"), survey.faults(), FindingsFile::fault);
         water(root.putObject("water"), a.water());
         ObjectNode wood = root.putObject("wood");
+        Climate.index(survey.building()).ifPresent(index -> wood.put("schefferIndex", index).put("climateHazard", Choice.word(Climate.hazard(index))));
         each(wood.putArray("members"), List.copyOf(a.wood().all()), FindingsFile::condition);
         each(wood.putArray("outlooks"), List.copyOf(a.wood().outlooks().values()), FindingsFile::outlook);
         words(wood.putArray("gaps"), a.wood().gaps());
