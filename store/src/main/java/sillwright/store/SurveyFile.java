@@ -1,14 +1,12 @@
 package sillwright.store;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -85,7 +83,7 @@ public final class SurveyFile {
         }
     }
 
-    private static String decode(String name, byte[] bytes) {
+    static String decode(String name, byte[] bytes) {
         try {
             String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
@@ -226,15 +224,7 @@ public final class SurveyFile {
 
     /// Writes a book, one entry to a line, so that two versions can be compared. The file is whole or not there.
     public static void write(Path path, String note, List<Entry> entries) {
-        try {
-            Path folder = path.toAbsolutePath().getParent();
-            Files.createDirectories(folder);
-            Path part = Files.createTempFile(folder, ".survey", ".part");
-            Files.writeString(part, text(note, entries));
-            Files.move(part, path, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        WholeFile.write(path, part -> Files.writeString(part, text(note, entries)));
     }
 
     /// The text of the exchange file; entries in the order of the fold.

@@ -1,0 +1,51 @@
+package sillwright.store;
+
+import java.util.List;
+import java.util.function.Function;
+
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
+import sillwright.walk.Fault;
+
+/// The database beneath a [Book]: how it is opened, locked and looked after.
+///
+/// Writers take turns, so that the places of entries are given in the order of commit: who reads on from a place
+/// misses nothing.
+abstract sealed class Engine implements AutoCloseable permits SqliteFile, PostgresServer {
+    /// What faults call the book; a password is never part of it.
+    abstract String name();
+
+    /// Runs one transaction alone; when this returns, what was written is durable.
+    final <T> T write(Function<Handle, T> work) {
+        try {
+            return alone(work);
+        } catch (JdbiException thrown) {
+            throw Trouble.of(name(), thrown);
+        }
+    }
+
+    /// Runs one transaction that sees the book as it stood at one moment.
+    final <T> T read(Function<Handle, T> work) {
+        try {
+            return snapshot(work);
+        } catch (JdbiException thrown) {
+            throw Trouble.of(name(), thrown);
+        }
+    }
+
+    abstract <T> T alone(Function<Handle, T> work);
+
+    abstract <T> T snapshot(Function<Handle, T> work);
+
+    /// What the database itself says is wrong with it, and every setting that would lose what was acknowledged.
+    abstract List<Fault> integrity();
+
+    /// What the migrations say is wrong.
+    abstract List<Fault> migrations();
+
+    /// The names of the triggers that are in force.
+    abstract List<String> triggers();
+
+    @Override
+    public abstract void close();
+}
