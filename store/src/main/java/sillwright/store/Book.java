@@ -73,12 +73,12 @@ public final class Book implements AutoCloseable {
         named(building);
         List<Line> lines = new ArrayList<>();
         List<byte[]> asides = new ArrayList<>();
-        for (String text : held.setAside()) asides.add(text.getBytes(StandardCharsets.UTF_8));
+        for (String text : held.setAside()) asides.add(SurveyFile.paired(text).getBytes(StandardCharsets.UTF_8));
         for (Entry entry : held.entries()) {
             try {
                 lines.add(Line.of(building, entry));
             } catch (Refused _) {
-                asides.add(EntryWriter.write(entry).toString().getBytes(StandardCharsets.UTF_8));
+                asides.add(SurveyFile.paired(EntryWriter.write(entry).toString()).getBytes(StandardCharsets.UTF_8));
             }
         }
         return engine.write(handle -> {

@@ -22,6 +22,9 @@ public final class Doctor {
     private final Book book;
     private final List<Fault> faults = new ArrayList<>();
     private final List<Fault> surveys = new ArrayList<>();
+    private int buildings;
+    private long entries;
+    private long photos;
 
     private Doctor(Book book) { this.book = book; }
 
@@ -36,15 +39,25 @@ public final class Doctor {
 
     public static Checkup examine(Book book) {
         Doctor doctor = new Doctor(book);
-        doctor.faults.addAll(book.engine().integrity());
-        doctor.faults.addAll(book.engine().migrations());
-        doctor.guards();
-        return book.read(doctor::look);
+        doctor.step(() -> doctor.faults.addAll(book.engine().ask(Engine::integrity)));
+        doctor.step(() -> doctor.faults.addAll(book.engine().ask(Engine::migrations)));
+        doctor.step(doctor::guards);
+        doctor.step(() -> book.read(doctor::look));
+        return new Checkup(book.name(), doctor.buildings, doctor.entries, doctor.photos, doctor.faults, doctor.surveys);
+    }
+
+    /// One step of the examination. Where the damage stops it, that is a fault, and the next step is still taken.
+    private void step(Runnable step) {
+        try {
+            step.run();
+        } catch (Refused refused) {
+            grave("", refused.what(Units.US), refused.mend());
+        }
     }
 
     /// The triggers that keep rows from being changed.
     private void guards() {
-        List<String> there = book.engine().triggers();
+        List<String> there = book.engine().ask(Engine::triggers);
         List<String> kinds = book.engine() instanceof SqliteFile ? List.of("_no_update", "_no_delete", "_no_replace") : List.of("_no_change");
         for (String table : TABLES)
             for (String kind : kinds)
@@ -52,16 +65,19 @@ public final class Doctor {
                     grave("", "the guard " + table + kind + " is gone: somebody may have changed the book by hand", "begin a new book and merge this one and the last backup into it");
     }
 
-    private Checkup look(Ledger ledger) {
+    private Ledger look(Ledger ledger) {
         Map<String, List<Entry>> read = lines(ledger);
-        Set<String> buildings = new TreeSet<>(ledger.everyBuilding());
-        for (String building : buildings) {
+        Set<String> all = new TreeSet<>(ledger.everyBuilding());
+        buildings = all.size();
+        entries = ledger.count("entry");
+        photos = ledger.count("photo");
+        for (String building : all) {
             asides(ledger, building);
             names(ledger, building, read.getOrDefault(building, List.of()));
         }
-        read.forEach((building, entries) -> surveys.addAll(FieldBook.fold(building, entries).faults()));
+        read.forEach((building, folded) -> surveys.addAll(FieldBook.fold(building, folded).faults()));
         pictures(ledger);
-        return new Checkup(book.name(), buildings.size(), ledger.count("entry"), ledger.count("photo"), faults, surveys);
+        return ledger;
     }
 
     /// Every line: is it what was kept, does it parse, do its columns say what it says, is none missing, are the clocks right?

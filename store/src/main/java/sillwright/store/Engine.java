@@ -3,6 +3,7 @@ package sillwright.store;
 import java.util.List;
 import java.util.function.Function;
 
+import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import sillwright.walk.Fault;
@@ -15,10 +16,14 @@ abstract sealed class Engine implements AutoCloseable permits SqliteFile, Postgr
     /// What faults call the book; a password is never part of it.
     abstract String name();
 
-    /// Runs one transaction alone; when this returns, what was written is durable.
+    private final Together together = new Together(this::alone);
+
+    /// Runs in a transaction that no other writer shares the time of; when this returns, what was written is durable.
+    ///
+    /// @param work may be run more than once, and must come to the same
     final <T> T write(Function<Handle, T> work) {
         try {
-            return alone(work);
+            return together.write(work);
         } catch (JdbiException thrown) {
             throw Trouble.of(name(), thrown);
         }
@@ -36,6 +41,15 @@ abstract sealed class Engine implements AutoCloseable permits SqliteFile, Postgr
     abstract <T> T alone(Function<Handle, T> work);
 
     abstract <T> T snapshot(Function<Handle, T> work);
+
+    /// Asks the database about itself; what it throws is told as trouble.
+    final <T> T ask(Function<Engine, T> question) {
+        try {
+            return question.apply(this);
+        } catch (JdbiException | FlywayException thrown) {
+            throw Trouble.of(name(), thrown);
+        }
+    }
 
     /// What the database itself says is wrong with it, and every setting that would lose what was acknowledged.
     abstract List<Fault> integrity();

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -24,9 +25,12 @@ record Ledger(Handle handle) {
     private static final int FETCH = 500;
 
     private static Line line(ResultSet row, StatementContext context) throws SQLException {
-        return new Line(row.getLong("place"), row.getString("building"), row.getString("id"), row.getString("digest"),
-                new Entry.Stamp(row.getLong("wall_ms"), row.getInt("tick")), row.getString("device"), row.getString("said"));
+        return new Line(row.getLong("place"), text(row, "building"), text(row, "id"), text(row, "digest"),
+                new Entry.Stamp(row.getLong("wall_ms"), row.getInt("tick")), text(row, "device"), text(row, "said"));
     }
+
+    /// A damaged page can give nothing where a text must be; then the digest will not fit.
+    private static String text(ResultSet row, String column) throws SQLException { return Objects.requireNonNullElse(row.getString(column), ""); }
 
     /// Adds every line that is not here yet.
     Kept add(List<Line> lines, long nowMs) {

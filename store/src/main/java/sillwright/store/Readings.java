@@ -65,6 +65,9 @@ record Readings(List<Entry> entries, List<Fault> faults) {
     /// @param book what is kept of the building already: the members must be in it
     /// @throws Refused when this is no such table at all
     static Readings read(String name, String text, String building, SurveyFile.Held book) {
+        // Where semicolons part the columns, commas stand in the numbers, and no row would fit its header.
+        if (text.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).findFirst().filter(line -> line.contains(";") && !line.contains(",")).isPresent())
+            throw new Refused(name, "the columns are parted by semicolons", "save the table with commas between its columns, and points in its numbers");
         Csv csv;
         try {
             csv = Csv.read(text);
@@ -103,7 +106,6 @@ record Readings(List<Entry> entries, List<Fault> faults) {
     private record Column(String header, String unit) {}
 
     private static Map<String, Column> columns(String name, List<String> header) {
-        if (header.size() == 1 && header.getFirst().contains(";")) throw new Refused(name, "the columns are parted by semicolons", "save the table with commas between its columns");
         Map<String, Column> columns = new LinkedHashMap<>();
         for (String cell : header) {
             int open = Math.max(cell.indexOf('['), cell.indexOf('('));
@@ -164,6 +166,7 @@ record Readings(List<Entry> entries, List<Fault> faults) {
             });
         }
 
+        /// The id of a row follows from what it says: read again, it is the same entry.
         List<Entry> entries(String building, Map<String, Integer> times) {
             Optional<Long> at = at();
             Spot spot = spot();
@@ -177,15 +180,12 @@ record Readings(List<Entry> entries, List<Fault> faults) {
             for (Body body : bodies) {
                 String said = building + "\n" + at.get() + "\n" + cell("device") + "\n" + cell("author") + "\n" + body;
                 int time = times.merge(said, 1, Integer::sum) - 1;
-                entries.add(new Entry(id(at.get(), said, time), new Entry.Stamp(at.get(), time), cell("device"), cell("author"), body));
+                ByteBuffer digest = ByteBuffer.wrap(HexFormat.of().parseHex(Line.digest((said + "\n" + time).getBytes(StandardCharsets.UTF_8))));
+                String id = EntryIds.of(at.get(), digest.getLong(), digest.getLong());
+                // Rows of one day share its time; the tick tells them apart, the same way each time they are read.
+                entries.add(new Entry(id, new Entry.Stamp(at.get(), digest.getInt() >>> 1), cell("device"), cell("author"), body));
             }
             return entries;
-        }
-
-        /// The id of a row follows from what it says: read again, it is the same entry.
-        private static String id(long at, String said, int time) {
-            ByteBuffer digest = ByteBuffer.wrap(HexFormat.of().parseHex(Line.digest((said + "\n" + time).getBytes(StandardCharsets.UTF_8))));
-            return EntryIds.of(at, digest.getLong(), digest.getLong());
         }
 
         private ProbeReading probe(Spot spot) {

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -235,6 +236,23 @@ public final class SurveyFile {
         text.append(JSON.writeValueAsString(note)).append(",\n\"entries\": [\n");
         for (int i = 0; i < sorted.size(); i++)
             text.append(JSON.writeValueAsString(EntryWriter.write(sorted.get(i)))).append(i + 1 < sorted.size() ? ",\n" : "\n");
-        return text.append("]\n}\n").toString();
+        return paired(text.append("]\n}\n").toString());
+    }
+
+    /// JSON whose half pairs of UTF-16 are written as escapes: UTF-8 has no letter for them, and would lose them.
+    static String paired(String json) {
+        StringBuilder paired = null;
+        for (int i = 0; i < json.length(); i++) {
+            char c = json.charAt(i);
+            boolean pair = Character.isHighSurrogate(c) && i + 1 < json.length() && Character.isLowSurrogate(json.charAt(i + 1));
+            if (pair) {
+                if (paired != null) paired.append(c).append(json.charAt(i + 1));
+                i++;
+            } else if (Character.isSurrogate(c)) {
+                if (paired == null) paired = new StringBuilder(json.substring(0, i));
+                paired.append("\\u").append(HexFormat.of().toHexDigits(c));
+            } else if (paired != null) paired.append(c);
+        }
+        return paired == null ? json : paired.toString();
     }
 }
