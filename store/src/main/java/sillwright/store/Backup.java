@@ -27,9 +27,7 @@ public final class Backup {
         if (Files.exists(file)) throw new Refused(file.toString(), "there is a file of this name already", "name the backup for the day, such as house-2026-04-18.book");
         List<Written> written = new ArrayList<>();
         WholeFile.write(file, part -> {
-            Files.delete(part);
-            if (book.engine() instanceof SqliteFile from) from.copy(part);
-            else gather(book, part);
+            if (!book.engine().ask(engine -> engine.copy(part))) gather(book, part);
             written.add(verified(book, part, file));
         });
         return written.getFirst();
@@ -50,7 +48,7 @@ public final class Backup {
             photos = copy.read(ledger -> ledger.count("photo"));
         }
         Sum kept = book.read(ledger -> Sum.of(ledger, copied.lines()));
-        if (!kept.equals(copied)) throw new Refused(file.toString(), "the copy does not say what the book says, and was not kept", "run: book doctor, and look to the disk");
+        if (!kept.equals(copied)) throw new Refused(file.toString(), "the copy does not say what the book says, and was not kept", "run: sillwright book doctor, and look to the disk");
         return new Written(file, entries, photos, Files.size(part), checkup.faults());
     }
 

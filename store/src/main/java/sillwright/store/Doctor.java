@@ -125,7 +125,7 @@ public final class Doctor {
         for (Ledger.Aside aside : ledger.asides(building)) {
             String where = building + ", set aside " + aside.sha256().substring(0, 12);
             if (!aside.sha256().equals(Line.digest(aside.bytes()))) grave(where, "is not what was kept", "restore it from the last backup");
-            else note(where, "could not be read as an entry when it arrived", "write it again rightly; book export to a zip shows it");
+            else note(where, "could not be read as an entry when it arrived", "write it again rightly; sillwright book export to a zip shows it");
         }
     }
 

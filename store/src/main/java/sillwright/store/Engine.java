@@ -1,5 +1,6 @@
 package sillwright.store;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
 
@@ -59,6 +60,9 @@ abstract sealed class Engine implements AutoCloseable permits SqliteFile, Postgr
 
     /// The names of the triggers that are in force.
     abstract List<String> triggers();
+
+    /// Writes the book as it stands at this moment into a file that is not there yet; false where a database cannot.
+    abstract boolean copy(Path into);
 
     @Override
     public abstract void close();

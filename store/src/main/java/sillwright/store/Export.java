@@ -39,7 +39,7 @@ public final class Export {
     /// @throws Refused when nothing is kept of the building, or the file cannot be written
     public static Written write(Book book, String building, Path file) {
         SurveyFile.Held held = book.read(building);
-        if (held.entries().isEmpty() && held.setAside().isEmpty()) throw new Refused(building, "nothing is kept of this building", "book list names those there are");
+        if (held.entries().isEmpty() && held.setAside().isEmpty()) throw new Refused(building, "nothing is kept of this building", "sillwright book list names those there are");
         List<Photos.Named> photos = book.photos().of(building);
         List<String> missing = book.photos().missing(building);
         String note = "from a field book";

@@ -8,6 +8,7 @@ import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.output.ValidateOutput;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
 import sillwright.measure.Refused;
 import sillwright.walk.Fault;
 
@@ -42,10 +43,13 @@ final class Migrations {
     }
 
     /// Does every step not yet done. Two programs may do this at once: the one that comes late finds it done.
-    void bring() {
+    void bring(Jdbi jdbi) {
         for (int tried = 1; ; tried++) {
             try {
                 flyway().migrate();
+                int reached = jdbi.withHandle(Migrations::at);
+                // A jar packed without its folders hides the steps: better no book than one without tables.
+                if (reached != NEWEST) throw new IllegalStateException("the database came to step " + reached + ", not " + NEWEST);
                 return;
             } catch (FlywayException thrown) {
                 if (tried == TRIES) throw Trouble.of(name, thrown);
@@ -73,7 +77,7 @@ final class Migrations {
     }
 
     private Flyway flyway() {
-        return Flyway.configure(Migrations.class.getClassLoader()).dataSource(source).loggers("slf4j").table(HISTORY)
+        return Flyway.configure(Migrations.class.getClassLoader()).dataSource(source).loggers("slf4j").failOnMissingLocations(true).table(HISTORY)
                 .locations("classpath:sillwright/store/sql/both", "classpath:sillwright/store/sql/" + engine).load();
     }
 }

@@ -3,6 +3,7 @@ package sillwright.store;
 import java.net.URI;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -10,7 +11,6 @@ import java.util.function.Function;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool;
-import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -43,7 +43,7 @@ final class PostgresServer extends Engine {
         try {
             int at = jdbi.withHandle(handle -> version(handle, mustBe));
             migrations.refuseNewer(at);
-            if (at < Migrations.NEWEST) migrations.bring();
+            if (at < Migrations.NEWEST) migrations.bring(jdbi);
         } catch (Refused | JdbiException thrown) {
             pool.close();
             throw thrown instanceof JdbiException ? Trouble.of(name, thrown) : thrown;
@@ -85,7 +85,7 @@ final class PostgresServer extends Engine {
     private int version(Handle handle, boolean mustBe) {
         boolean history = handle.createQuery("select to_regclass('" + Migrations.HISTORY + "') is not null").mapTo(Boolean.class).one();
         if (history) return Migrations.at(handle);
-        if (mustBe) throw new Refused(name, "there is no book in this database", "begin one: book init " + name);
+        if (mustBe) throw new Refused(name, "there is no book in this database", "begin one: sillwright book init --book " + name);
         return 0;
     }
 
@@ -124,6 +124,9 @@ final class PostgresServer extends Engine {
     List<String> triggers() {
         return snapshot(handle -> handle.createQuery("select tgname from pg_trigger where not tgisinternal and tgenabled in ('O', 'A') order by tgname").mapTo(String.class).list());
     }
+
+    @Override
+    boolean copy(Path into) { return false; }
 
     @Override
     public void close() { pool.close(); }

@@ -43,7 +43,7 @@ final class SqliteFile extends Engine {
         try {
             int at = readers.withHandle(this::version);
             migrations.refuseNewer(at);
-            if (at < Migrations.NEWEST) migrations.bring();
+            if (at < Migrations.NEWEST) migrations.bring(readers);
             connection = source(SQLiteConfig.TransactionMode.IMMEDIATE).getConnection();
         } catch (SQLException thrown) {
             throw Trouble.of(name(), new ConnectionException(thrown));
@@ -54,9 +54,9 @@ final class SqliteFile extends Engine {
     }
 
     private void mayOpen(boolean mustBe) {
-        if (Files.isDirectory(path)) throw new Refused(name(), "this is a folder", "name a file in it, such as {}/house.book", path);
+        if (Files.isDirectory(path)) throw new Refused(name(), "this is a folder", "name a file in it, such as " + path.resolve("house.book"));
         if (Files.exists(path)) return;
-        if (mustBe) throw new Refused(path.toString(), "there is no book here", "name the book, or begin one: book init {}", path);
+        if (mustBe) throw new Refused(path.toString(), "there is no book here", "name the book, or begin one: sillwright book init --book " + path);
         try {
             if (path.toAbsolutePath().getParent() != null) Files.createDirectories(path.toAbsolutePath().getParent());
         } catch (IOException e) {
@@ -103,8 +103,11 @@ final class SqliteFile extends Engine {
     @Override
     <T> T snapshot(Function<Handle, T> work) { return readers.inTransaction(work::apply); }
 
-    /// Writes the book as it stands at this moment into a file that is not there yet.
-    void copy(Path into) { readers.useHandle(handle -> handle.execute("vacuum into ?", into.toAbsolutePath().toString())); }
+    @Override
+    boolean copy(Path into) {
+        readers.useHandle(handle -> handle.execute("vacuum into ?", into.toAbsolutePath().toString()));
+        return true;
+    }
 
     @Override
     List<Fault> integrity() {

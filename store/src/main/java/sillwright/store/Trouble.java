@@ -27,8 +27,8 @@ final class Trouble {
             case SQLITE_READONLY, SQLITE_PERM, SQLITE_CANTOPEN ->
                     refused(book, "the book may not be written here", "put it in a folder that may be written; a book needs room for two files beside it while it is open", thrown);
             case SQLITE_CORRUPT -> refused(book, "the file is damaged", "keep it, begin a new book from the last backup, and let every phone send again", thrown);
-            case SQLITE_NOTADB -> refused(book, "the file is not a field book", "name the book; a survey file is taken in with: book import", thrown);
-            case SQLITE_IOERR -> refused(book, "the disk cannot be read or written: " + file.getMessage(), "look to the disk, then run: book doctor", thrown);
+            case SQLITE_NOTADB -> refused(book, "the file is not a field book", "name the book; a survey file is taken in with: sillwright book import", thrown);
+            case SQLITE_IOERR -> refused(book, "the disk cannot be read or written: " + file.getMessage(), "look to the disk, then run: sillwright book doctor", thrown);
             default -> thrown;
         };
     }

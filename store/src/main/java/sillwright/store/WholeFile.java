@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
+import java.util.UUID;
 
 import sillwright.measure.Refused;
 
@@ -16,16 +17,15 @@ final class WholeFile {
     private WholeFile() {}
 
     interface Writing {
+        /// @param part a name that no file has yet
         void into(Path part) throws IOException;
     }
 
     /// @throws Refused when the place cannot be written
     static void write(Path place, Writing writing) {
-        Path part = null;
+        Path folder = place.toAbsolutePath().getParent(), part = folder.resolve("." + place.getFileName() + "-" + UUID.randomUUID() + ".part");
         try {
-            Path folder = place.toAbsolutePath().getParent();
             Files.createDirectories(folder);
-            part = Files.createTempFile(folder, "." + place.getFileName(), ".part");
             writing.into(part);
             force(part);
             Files.move(part, place, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
@@ -51,7 +51,6 @@ final class WholeFile {
     }
 
     private static void remove(Path part) {
-        if (part == null) return;
         try {
             Files.deleteIfExists(part);
         } catch (IOException e) {

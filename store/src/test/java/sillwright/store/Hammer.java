@@ -10,20 +10,22 @@ final class Hammer {
     private final String where;
     private final Path backups;
     private final PrintStream out;
+    private long left;
     private Book book;
 
-    private Hammer(String where, Path backups, PrintStream out) {
+    private Hammer(String where, Path backups, PrintStream out, long left) {
         this.where = where;
         this.backups = backups;
         this.out = out;
+        this.left = left;
         this.book = Book.begin(where);
     }
 
-    /// @param args the book, a folder for backups, a seed
+    /// @param args the book, a folder for backups, a seed; and how many things to do before it ends, where it is let live
     public static void main(String[] args) throws Exception {
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, java.nio.charset.StandardCharsets.US_ASCII);
         say(out, "begun", "");
-        Hammer hammer = new Hammer(args[0], Path.of(args[1]), out);
+        Hammer hammer = new Hammer(args[0], Path.of(args[1]), out, args.length > 3 ? Long.parseLong(args[3]) : Long.MAX_VALUE);
         hammer.say("open", "");
         // The building, its side and its member, every time: they are the same entries, and are kept once.
         hammer.book.append("shed", BookTest.shed().subList(0, 3));
@@ -33,6 +35,7 @@ final class Hammer {
         second.setDaemon(true);
         second.start();
         hammer.write(new Random(seed), "desk-a", inUse);
+        System.exit(0);
     }
 
     private void say(String what, String which) { say(out, what, which); }
@@ -50,7 +53,7 @@ final class Hammer {
         Pen pen = null;
         Book pens = null;
         try {
-            while (true) {
+            while (left-- > 0) {
                 int what = random.nextInt(100);
                 if (what < 3) {
                     inUse.writeLock().lock();
