@@ -131,13 +131,14 @@ public final class Doctor {
 
     private void names(Ledger ledger, String building, List<Entry> entries) {
         Map<String, String> names = new HashMap<>();
-        for (Photos.Named named : ledger.photoNames(building)) {
+        List<Photos.Named> all = ledger.photoNames(building);
+        for (Photos.Named named : all) {
             if (!ledger.hasPhoto(named.sha256())) grave(building + ", " + named.file(), "names a picture that is not here", "merge the last backup into this book");
             if (names.putIfAbsent(named.file(), named.sha256()) != null)
                 note(building + ", " + named.file(), "is the name of more than one picture; the first by its digest is shown, all are kept", "rename one on the phone and write a new entry for it");
         }
         for (String file : Photos.called(entries))
-            if (Photos.digest(file, ledger.photoNames(building)).filter(ledger::hasPhoto).isEmpty())
+            if (Photos.digest(file, all).filter(ledger::hasPhoto).isEmpty())
                 note(building + ", " + file, "is named by an entry, and the picture is not here", "send it from the phone that took it, or import it in a zip");
     }
 

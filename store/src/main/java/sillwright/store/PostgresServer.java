@@ -14,7 +14,6 @@ import com.zaxxer.hikari.pool.HikariPool;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
-import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 import sillwright.measure.Refused;
 import sillwright.walk.Fault;
 
@@ -76,6 +75,8 @@ final class PostgresServer extends Engine {
         config.setMinimumIdle(1);
         config.setConnectionTimeout(20_000);
         config.setPoolName("sillwright");
+        // Each statement of a writer must see what was committed before its turn came, whatever the server's habit.
+        config.setTransactionIsolation("TRANSACTION_READ_COMMITTED");
         config.addDataSourceProperty("ApplicationName", "sillwright");
         // Acknowledged is durable, whatever the server's habit; a stricter habit is left alone.
         config.setConnectionInitSql("select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'");
@@ -102,8 +103,8 @@ final class PostgresServer extends Engine {
 
     @Override
     <T> T snapshot(Function<Handle, T> work) {
-        return jdbi.inTransaction(TransactionIsolationLevel.REPEATABLE_READ, handle -> {
-            handle.execute("set transaction read only");
+        return jdbi.inTransaction(handle -> {
+            handle.execute("set transaction isolation level repeatable read, read only");
             return work.apply(handle);
         });
     }

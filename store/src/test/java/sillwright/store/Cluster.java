@@ -18,8 +18,17 @@ final class Cluster {
 
     /// The server, started at the first call.
     static synchronized Cluster get() {
-        if (one == null) one = new Cluster(binaries().orElseGet(() -> abort("SKIPPED: there is no PostgreSQL here, so nothing was tried on it; to have it: apt-get install postgresql")));
+        if (one == null) one = own();
         return one;
+    }
+
+    /// Another server, for a test that kills it: recovery looks at every database there is.
+    static Cluster own() {
+        return new Cluster(binaries().orElseGet(() -> {
+            String why = "SKIPPED: there is no PostgreSQL here, so nothing was tried on it; to have it: apt-get install postgresql";
+            System.out.println(why);
+            return abort(why);
+        }));
     }
 
     private static Optional<Path> binaries() {
@@ -51,7 +60,7 @@ final class Cluster {
     private static boolean isRoot() { return System.getProperty("user.name").equals("root"); }
 
     void start() {
-        run("pg_ctl", "-D", folder.resolve("data").toString(), "-l", folder.resolve("log").toString(), "-w", "-o",
+        run("pg_ctl", "-D", folder.resolve("data").toString(), "-l", folder.resolve("log").toString(), "-w", "-t", "300", "-o",
                 "-p " + port + " -c listen_addresses=127.0.0.1 -c unix_socket_directories=" + folder, "start");
     }
 

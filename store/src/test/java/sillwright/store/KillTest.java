@@ -61,27 +61,32 @@ class KillTest {
 
     @Test
     void a_server_that_is_itself_killed_keeps_all_it_acknowledged() throws Exception {
-        Cluster cluster = Cluster.get();
+        Cluster cluster = Cluster.own();
         Random random = new Random(SEED);
         String where = cluster.fresh();
         Set<String> acknowledged = ConcurrentHashMap.newKeySet();
         Book.begin(where).close();
         for (int kill = 0; kill < Math.max(3, KILLS / 50); kill++) {
             List<Thread> writers = new ArrayList<>();
+            Queue<String> told = new ConcurrentLinkedQueue<>();
             for (int i = 0; i < 4; i++) {
                 String device = "desk-" + i;
                 writers.add(Thread.ofVirtual().start(() -> {
                     try (Book book = Book.open(where)) {
                         Pen pen = book.pen(device, "A");
                         while (true) acknowledged.add(pen.write("shed", BookTest.shed().get(7).body()).id());
-                    } catch (Refused gone) {
-                        assertTrue(gone.getMessage().contains("does not answer"), gone.getMessage());
+                    } catch (RuntimeException gone) {
+                        told.add(gone instanceof Refused ? gone.getMessage() : "not told in words: " + gone);
                     }
                 }));
             }
-            Thread.sleep(300 + random.nextInt(500));
+            int before = acknowledged.size();
+            for (int wait = 0; acknowledged.size() < before + 40 && wait < 6_000; wait++) Thread.sleep(10);
+            Thread.sleep(random.nextInt(300));
             cluster.kill();
             for (Thread writer : writers) writer.join();
+            assertEquals(4, told.size());
+            for (String words : told) assertTrue(words.contains("does not answer"), words);
             cluster.start();
             try (Book book = Book.open(where)) {
                 Set<String> kept = new HashSet<>();

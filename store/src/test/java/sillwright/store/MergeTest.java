@@ -17,25 +17,29 @@ import sillwright.walk.Survey;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class MergeTest {
-    private static final int HISTORIES = Integer.getInteger("histories", 150);
+    private static final int HISTORIES = Integer.getInteger("histories", 60);
 
     @TempDir
     Path folder;
 
     @Test
-    void books_that_grew_apart_give_the_same_fold_in_whatever_order_they_are_merged() {
+    void books_that_grew_apart_give_the_same_fold_in_whatever_order_they_are_merged() throws IOException {
+        Path empty = folder.resolve("empty.book");
+        Book.begin(empty.toString()).close();
         for (long seed = 1; seed <= HISTORIES; seed++) {
             Random random = new Random(seed);
             List<Entry> history = Histories.of(random, 10 + random.nextInt(60));
             Survey whole = FieldBook.fold("shed", history);
-            try (Book a = book(Store.SQLITE); Book b = book(Store.SQLITE); Book c = book(Store.SQLITE)) {
+            try (Book a = copy(empty); Book b = copy(empty); Book c = copy(empty)) {
                 List<Book> books = List.of(a, b, c);
                 List<Entry> shuffled = new ArrayList<>(history);
                 Collections.shuffle(shuffled, random);
+                List<List<Entry>> parts = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
                 for (Entry entry : shuffled) {
                     // To one book, or to more.
-                    do books.get(random.nextInt(3)).append("shed", entry); while (random.nextInt(4) == 0);
+                    do parts.get(random.nextInt(3)).add(entry); while (random.nextInt(4) == 0);
                 }
+                for (int i = 0; i < 3; i++) books.get(i).append("shed", parts.get(i));
                 List<int[]> ways = new ArrayList<>(List.of(new int[] {0, 1}, new int[] {1, 2}, new int[] {2, 0}, new int[] {1, 0}, new int[] {2, 1}, new int[] {0, 2}));
                 Collections.shuffle(ways, random);
                 ways.addAll(List.copyOf(ways));
@@ -49,12 +53,14 @@ class MergeTest {
         }
     }
 
+    private Book copy(Path empty) throws IOException { return Book.open(Files.copy(empty, Path.of(Store.SQLITE.fresh(folder))).toString()); }
+
     private Book book(Store store) { return Book.begin(store.fresh(folder)); }
 
     @ParameterizedTest
     @EnumSource
     void two_phones_that_sync_by_their_marks_come_to_the_same_fold(Store store) {
-        for (long seed = 1; seed <= 10; seed++) {
+        for (long seed = 1; seed <= 5; seed++) {
             Random random = new Random(seed);
             List<Entry> history = Histories.of(random, 60);
             try (Book server = book(store); Book one = book(Store.SQLITE); Book two = book(Store.SQLITE)) {
