@@ -77,7 +77,7 @@ final class BookCommand implements Runnable {
             mixinStandardHelpOptions = true, sortOptions = false,
             footer = {"", "A table has a header row, commas, and one place to a row. Columns:", "  at             2026-04-18, 2026-04-18 09:30 (UTC) or 2026-04-18T09:30:00Z",
                     "  member, face   the member's id in the book; front, back, left, right, top or bottom", "  along, across  the place on the face",
-                    "  depth, reach   what a probe told, and how deep it can tell", "  reading        what a pin meter showed, as 18%; needed where there is no depth",
+                    "  depth, reach   what a probe told, and how deep it can tell", "  reading        what a pin meter showed, as 18%%; needed where there is no depth",
                     "  ranOut (true, false), wood (its temperature), pins (their depth), device, author   may be left out",
                     "Measures have units, in the cell (3/8 in) or in the header (depth [mm]). Where a row is wrong, all are told and none is taken.",
                     "The same row gets the same id each time: a table may be taken in again with more rows."})
