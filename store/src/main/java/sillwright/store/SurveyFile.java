@@ -1,16 +1,15 @@
 package sillwright.store;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -85,7 +84,7 @@ public final class SurveyFile {
         }
     }
 
-    private static String decode(String name, byte[] bytes) {
+    static String decode(String name, byte[] bytes) {
         try {
             String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
@@ -226,15 +225,7 @@ public final class SurveyFile {
 
     /// Writes a book, one entry to a line, so that two versions can be compared. The file is whole or not there.
     public static void write(Path path, String note, List<Entry> entries) {
-        try {
-            Path folder = path.toAbsolutePath().getParent();
-            Files.createDirectories(folder);
-            Path part = Files.createTempFile(folder, ".survey", ".part");
-            Files.writeString(part, text(note, entries));
-            Files.move(part, path, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        WholeFile.write(path, part -> Files.writeString(part, text(note, entries)));
     }
 
     /// The text of the exchange file; entries in the order of the fold.
@@ -245,6 +236,23 @@ public final class SurveyFile {
         text.append(JSON.writeValueAsString(note)).append(",\n\"entries\": [\n");
         for (int i = 0; i < sorted.size(); i++)
             text.append(JSON.writeValueAsString(EntryWriter.write(sorted.get(i)))).append(i + 1 < sorted.size() ? ",\n" : "\n");
-        return text.append("]\n}\n").toString();
+        return paired(text.append("]\n}\n").toString());
+    }
+
+    /// JSON whose half pairs of UTF-16 are written as escapes: UTF-8 has no letter for them, and would lose them.
+    static String paired(String json) {
+        StringBuilder paired = null;
+        for (int i = 0; i < json.length(); i++) {
+            char c = json.charAt(i);
+            boolean pair = Character.isHighSurrogate(c) && i + 1 < json.length() && Character.isLowSurrogate(json.charAt(i + 1));
+            if (pair) {
+                if (paired != null) paired.append(c).append(json.charAt(i + 1));
+                i++;
+            } else if (Character.isSurrogate(c)) {
+                if (paired == null) paired = new StringBuilder(json.substring(0, i));
+                paired.append("\\u").append(HexFormat.of().toHexDigits(c));
+            } else if (paired != null) paired.append(c);
+        }
+        return paired == null ? json : paired.toString();
     }
 }
