@@ -45,7 +45,9 @@ public final class Wood {
         }
         List<String> bearing = all.values().stream().filter(c -> c.member().bearsLoad() && c.state() == Condition.State.NOT_PROBED).map(c -> c.member().title()).toList();
         if (!bearing.isEmpty() && !survey.probes().isEmpty()) gaps.add("Not probed, and they bear load: " + Words.list(bearing) + ".");
-        return new WoodFindings(all, outlooks(survey, water, all, startDay, seed, gaps, progress), gaps);
+        Map<String, Capacity> capacities = new LinkedHashMap<>();
+        for (Condition condition : all.values()) Loads.capacity(survey, condition).ifPresent(capacity -> capacities.put(condition.member().id(), capacity));
+        return new WoodFindings(all, outlooks(survey, water, all, startDay, seed, gaps, progress), capacities, gaps);
     }
 
     private static Map<String, Outlook> outlooks(Survey survey, WaterFindings water, Map<String, Condition> conditions, int startDay, long seed, List<String> gaps,

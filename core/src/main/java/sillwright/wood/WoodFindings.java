@@ -11,18 +11,22 @@ import java.util.Optional;
 ///
 /// @param conditions by member id, in the order of the survey
 /// @param outlooks   by member id: what weather will do to each member; none without monthly normals
+/// @param capacities by member id: how much of what is left its load uses up, for each damaged member that bears load
 /// @param gaps       what could not be worked, and what would let it be
-public record WoodFindings(Map<String, Condition> conditions, Map<String, Outlook> outlooks, List<String> gaps) {
+public record WoodFindings(Map<String, Condition> conditions, Map<String, Outlook> outlooks, Map<String, Capacity> capacities, List<String> gaps) {
     public WoodFindings {
         conditions = Collections.unmodifiableMap(new LinkedHashMap<>(conditions));
         outlooks = Collections.unmodifiableMap(new LinkedHashMap<>(outlooks));
+        capacities = Collections.unmodifiableMap(new LinkedHashMap<>(capacities));
         gaps = List.copyOf(gaps);
     }
 
-    /// Without a look at the weather to come.
-    public WoodFindings(Map<String, Condition> conditions, List<String> gaps) { this(conditions, Map.of(), gaps); }
+    /// Without a look at the weather to come, or at loads.
+    public WoodFindings(Map<String, Condition> conditions, List<String> gaps) { this(conditions, Map.of(), Map.of(), gaps); }
 
     public Optional<Outlook> outlook(String member) { return Optional.ofNullable(outlooks.get(member)); }
+
+    public Optional<Capacity> capacity(String member) { return Optional.ofNullable(capacities.get(member)); }
 
     public Collection<Condition> all() { return conditions.values(); }
 

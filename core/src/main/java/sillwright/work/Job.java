@@ -8,6 +8,7 @@ import sillwright.walk.Member;
 import sillwright.walk.MemberKind;
 import sillwright.walk.Species;
 import sillwright.water.WaterFindings.RankedSource;
+import sillwright.wood.Capacity;
 import sillwright.wood.Condition;
 import sillwright.wood.Damage;
 import sillwright.wood.Outlook;
@@ -18,8 +19,9 @@ import sillwright.wood.SectionLeft;
 /// @param condition of the whole member
 /// @param water     the likely sources that wet it
 /// @param outlook   what weather will do to the member, where that was worked
+/// @param capacity  how much of what is left its load uses up, where that was worked
 /// @param units     that the reader measures in, so that cut lines fall on the marks of the tape
-record Job(Damage damage, Condition condition, List<RankedSource> water, Optional<Outlook> outlook, Units units) {
+record Job(Damage damage, Condition condition, List<RankedSource> water, Optional<Outlook> outlook, Optional<Capacity> capacity, Units units) {
     /// How near a meter reading must be to speak for the damage: a hand's breadth past its ends.
     private static final double NEAR_MM = 150;
 
@@ -85,11 +87,13 @@ record Job(Damage damage, Condition condition, List<RankedSource> water, Optiona
 
     boolean tooWet() { return moisture().filter(moisture -> moisture > Limits.DRY_ENOUGH).isPresent(); }
 
-    /// Whether it cannot wait: a loaded member that is hollow or has lost much, or a hollow piece over people's heads.
+    /// Whether it cannot wait: a loaded member that is hollow, has lost much, or is
+    /// overloaded by screening, or a hollow piece over people's heads.
     boolean urgent() {
         boolean weak = section().areaKept() < Limits.URGENT_AREA || section().keptLow() < Limits.URGENT_AREA_LOW
                 || bends() && modulusKept() < Limits.URGENT_MODULUS;
+        boolean alarming = capacity.map(Capacity::verdict).filter(verdict -> verdict == Capacity.Verdict.OVERLOADED || verdict == Capacity.Verdict.HOLLOW).isPresent();
         boolean overhead = member().above().own() > Limits.OVERHEAD_MM && hollow();
-        return bearsLoad() && (weak || hollow()) || overhead;
+        return bearsLoad() && (weak || alarming || hollow()) || overhead;
     }
 }

@@ -31,7 +31,7 @@ public final class Work {
                                     CutSolver solver) {
         List<Job> jobs = new ArrayList<>();
         for (Condition condition : wood.all())
-            for (Damage damage : condition.damages()) jobs.add(new Job(damage, condition, water.wetting(damage.member().id()), wood.outlook(damage.member().id()), units));
+            for (Damage damage : condition.damages()) jobs.add(new Job(damage, condition, water.wetting(damage.member().id()), wood.outlook(damage.member().id()), wood.capacity(damage.member().id()), units));
         jobs.sort(Comparator.comparing((Job job) -> !job.urgent()).thenComparing(job -> job.member().role(), Comparator.reverseOrder())
                 .thenComparingDouble(job -> job.section().areaKept()));
         Map<String, Job> byDamage = new LinkedHashMap<>();

@@ -94,6 +94,12 @@ final class StageCommands {
                     out.println("    " + d.id() + ": from " + Words.length(d.fromMm(), units) + " to " + Words.length(d.toMm(), units) + ", deepest " + Words.length(d.deepestMm(), units)
                             + ", soft " + Words.volume(d.volumeMl().median(), units) + " (" + Words.volume(d.volumeMl().low(), units) + " to " + Words.volume(d.volumeMl().high(), units)
                             + "), section left " + Words.percent(d.section().areaKept()));
+                if (!c.needsWork()) continue;
+                a.wood().capacity(c.member().id()).ifPresent(capacity -> {
+                    Brief.wrap(out, "    ", capacity.words());
+                    capacity.alert().ifPresent(alert -> Brief.wrap(out, "    beware: ", alert + " A shore there bears about " + Words.force(capacity.shore().loadN(), units) + ", on a pad "
+                            + Words.length(capacity.shore().padSideMm(), units) + " square on ordinary ground."));
+                });
                 a.wood().outlook(c.member().id()).ifPresent(outlook -> Brief.wrap(out, "    ", outlook.words()));
             }
             if (!a.wood().outlooks().isEmpty()) Brief.wrap(out, "beware: ", sillwright.wood.Outlook.CAUTION);

@@ -6,6 +6,7 @@ import java.util.List;
 import sillwright.Assessment;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
+import sillwright.wood.Capacity;
 import sillwright.wood.Climate;
 import sillwright.wood.Condition;
 import sillwright.wood.Damage;
@@ -37,12 +38,22 @@ final class WoodSheet {
         StringBuilder found = new StringBuilder(condition.words());
         for (Damage damage : condition.damages()) found.append(' ').append(damage(damage, units));
         all.add(p(Said.sideTitle(assessment.survey(), condition.member().side()) + ". " + found + " " + moisture(condition)));
-        if (condition.member().bearsLoad())
+        assessment.wood().capacity(condition.member().id()).ifPresent(capacity -> all.addAll(capacity(capacity, units)));
+        if (condition.member().bearsLoad() && assessment.wood().capacity(condition.member().id()).flatMap(Capacity::alert).isEmpty())
             all.add(div("caution", b("Caution. "),
                     "Bears load: what is left is a screening figure. Shore before cutting; a licensed engineer settles the load."));
         if (!condition.maps().isEmpty()) all.add(Text.drawing(MemberMap.draw(condition, units)));
         assessment.wood().outlook(condition.member().id()).ifPresent(outlook -> all.addAll(outlook(outlook, Said.title(condition.member()))));
         return div("member", all);
+    }
+
+    private static List<Markup> capacity(Capacity capacity, Units units) {
+        List<Markup> all = new ArrayList<>();
+        all.add(p(capacity.words() + " "));
+        capacity.alert().ifPresent(alert -> all.add(div("caution", b(alert + " "), "A shore there bears about " + Words.force(capacity.shore().loadN(), units) + ", on a pad "
+                + Said.length(capacity.shore().padSideMm(), units) + " square on ordinary ground.")));
+        all.add(small("Taken for granted: " + String.join(" ", capacity.assumptions())));
+        return all;
     }
 
     private static List<Markup> outlook(Outlook outlook, String title) {

@@ -11,6 +11,7 @@ import sillwright.walk.Member;
 import sillwright.walk.Survey;
 import sillwright.watch.WatchFindings;
 import sillwright.water.WaterFindings;
+import sillwright.wood.Capacity;
 import sillwright.wood.Climate;
 import sillwright.wood.Condition;
 import sillwright.wood.Damage;
@@ -54,6 +55,7 @@ public final class FindingsFile {
         Climate.index(survey.building()).ifPresent(index -> wood.put("schefferIndex", index).put("climateHazard", Choice.word(Climate.hazard(index))));
         each(wood.putArray("members"), List.copyOf(a.wood().all()), FindingsFile::condition);
         each(wood.putArray("outlooks"), List.copyOf(a.wood().outlooks().values()), FindingsFile::outlook);
+        each(wood.putArray("capacities"), List.copyOf(a.wood().capacities().values()), FindingsFile::capacity);
         words(wood.putArray("gaps"), a.wood().gaps());
         work(root.putObject("work"), a.work());
         each(root.putObject("watch").putArray("rounds"), a.watch().rounds(), FindingsFile::round);
@@ -100,6 +102,14 @@ public final class FindingsFile {
         forecast(node.putObject("asIs"), o.asIs());
         forecast(node.putObject("stopped"), o.stopped());
         basis(node.putArray("basis"), o.basis());
+    }
+
+    private static void capacity(ObjectNode node, Capacity c) {
+        node.put("member", c.member().id()).put("verdict", Choice.word(c.verdict())).put("words", c.words()).put("shoreLoadN", c.shore().loadN()).put("shorePadSideMm", c.shore().padSideMm());
+        c.alert().ifPresent(alert -> node.put("alert", alert));
+        interval(node.putObject("utilisation"), c.utilisation());
+        words(node.putArray("assumptions"), c.assumptions());
+        basis(node.putArray("basis"), c.basis());
     }
 
     private static void forecast(ObjectNode node, Forecast f) {
