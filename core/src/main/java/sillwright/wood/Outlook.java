@@ -25,6 +25,9 @@ public record Outlook(String member, double wettingHours, double meanMoisture, d
     public static final String CAUTION = "Computed from mean weather for plain wood: it ranks members and remedies, and dates nothing. Sun, shade, checks, sapwood, trapped joints and the fungus "
             + "itself are not in it. Meter and probe before and after.";
 
+    /// Said in place of an outlook where nobody knows yet what wets a member: there is nothing to stop, and nothing to forecast from.
+    public static final String NO_SOURCE = "No likely source of water reaches it by what was seen, so neither drying nor decay is forecast: find what keeps it wet first.";
+
     public Outlook { basis = List.copyOf(basis); }
 
     /// One or two sentences.

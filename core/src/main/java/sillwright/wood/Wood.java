@@ -25,6 +25,10 @@ public final class Wood {
     /// Soft stretches nearer to each other than this are one damage, mm.
     private static final double ONE_DAMAGE_MM = 100;
 
+    /// Wetter than rain on its face alone would leave it: something that nobody found yet wets it. Own choice: the limit above which wood
+    /// counts as at risk.
+    private static final double UNEXPLAINED_AT = 0.20;
+
     private Wood() {}
 
     /// The moisture that wood is dried to before it is treated, a fraction.
@@ -59,7 +63,9 @@ public final class Wood {
         }
         List<Wetting> wettings = new ArrayList<>();
         for (Condition condition : conditions.values()) {
-            wettings.add(Exposures.of(condition, water.wetting(condition.member().id())));
+            List<WaterFindings.RankedSource> sources = water.wetting(condition.member().id());
+            boolean unexplained = sources.isEmpty() && condition.wettest().filter(wettest -> wettest > UNEXPLAINED_AT).isPresent();
+            if (!unexplained) wettings.add(Exposures.of(condition, sources));
         }
         progress.accept("the weather of the years to come, on " + Words.count(wettings.size(), "member"));
         Map<String, Outlook> outlooks = new LinkedHashMap<>();

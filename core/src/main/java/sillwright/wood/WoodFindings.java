@@ -10,7 +10,7 @@ import java.util.Optional;
 /// What the wood stage found.
 ///
 /// @param conditions by member id, in the order of the survey
-/// @param outlooks   by member id: what weather will do to each member; none without monthly normals
+/// @param outlooks   by member id: what weather will do to each member; none without monthly normals, nor for wet wood whose water nobody found
 /// @param capacities by member id: how much of what is left its load uses up, for each damaged member that bears load
 /// @param gaps       what could not be worked, and what would let it be
 public record WoodFindings(Map<String, Condition> conditions, Map<String, Outlook> outlooks, Map<String, Capacity> capacities, List<String> gaps) {

@@ -100,7 +100,9 @@ final class StageCommands {
                     capacity.alert().ifPresent(alert -> Brief.wrap(out, "    beware: ", alert + " A shore there bears about " + Words.force(capacity.shore().loadN(), units) + ", on a pad "
                             + Words.length(capacity.shore().padSideMm(), units) + " square on ordinary ground."));
                 });
-                a.wood().outlook(c.member().id()).ifPresent(outlook -> Brief.wrap(out, "    ", outlook.words()));
+                a.wood().outlook(c.member().id()).ifPresentOrElse(outlook -> Brief.wrap(out, "    ", outlook.words()), () -> {
+                    if (!a.wood().outlooks().isEmpty()) Brief.wrap(out, "    ", sillwright.wood.Outlook.NO_SOURCE);
+                });
             }
             if (!a.wood().outlooks().isEmpty()) Brief.wrap(out, "beware: ", sillwright.wood.Outlook.CAUTION);
             for (String gap : a.wood().gaps()) Brief.wrap(out, "not known: ", gap);

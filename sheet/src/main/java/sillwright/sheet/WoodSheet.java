@@ -43,7 +43,9 @@ final class WoodSheet {
             all.add(div("caution", b("Caution. "),
                     "Bears load: what is left is a screening figure. Shore before cutting; a licensed engineer settles the load."));
         if (!condition.maps().isEmpty()) all.add(Text.drawing(MemberMap.draw(condition, units)));
-        assessment.wood().outlook(condition.member().id()).ifPresent(outlook -> all.addAll(outlook(outlook, Said.title(condition.member()))));
+        assessment.wood().outlook(condition.member().id()).ifPresentOrElse(outlook -> all.addAll(outlook(outlook, Said.title(condition.member()))), () -> {
+            if (!assessment.wood().outlooks().isEmpty()) all.add(p(Outlook.NO_SOURCE));
+        });
         return div("member", all);
     }
 
