@@ -123,7 +123,8 @@ final class PostgresServer extends Engine {
 
     @Override
     List<String> triggers() {
-        return snapshot(handle -> handle.createQuery("select tgname from pg_trigger where not tgisinternal and tgenabled in ('O', 'A') order by tgname").mapTo(String.class).list());
+        return snapshot(handle -> handle.createQuery("select tgname from pg_trigger where not tgisinternal and tgenabled in ('O', 'A') "
+                + "and tgrelid in (to_regclass('entry'), to_regclass('photo'), to_regclass('photo_name'), to_regclass('aside')) order by tgname").mapTo(String.class).list());
     }
 
     @Override

@@ -1,9 +1,11 @@
 package sillwright.store;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 
@@ -24,9 +26,12 @@ final class Together {
     /// Somebody's work, and what came of it.
     private static final class Job<T> {
         private final Function<Handle, T> work;
+        /// Rung once: when the work is done, or when it is this writer's turn to do it for all who wait.
+        private final CompletableFuture<Void> bell = new CompletableFuture<>();
         private T result;
         private Optional<RuntimeException> failed = Optional.empty();
         private boolean done;
+        private boolean written;
 
         Job(Function<Handle, T> work) { this.work = work; }
 
@@ -34,35 +39,64 @@ final class Together {
     }
 
     private final Transaction transaction;
-    private final ConcurrentLinkedQueue<Job<?>> waiting = new ConcurrentLinkedQueue<>();
-    private final ReentrantLock turn = new ReentrantLock(true);
+    private final ReentrantLock queue = new ReentrantLock();
+    private final Deque<Job<?>> waiting = new ArrayDeque<>();
+    private boolean busy;
 
     Together(Transaction transaction) { this.transaction = transaction; }
 
     <T> T write(Function<Handle, T> work) {
         Job<T> job = new Job<>(work);
-        waiting.add(job);
-        turn.lock();
-        try {
-            while (!job.done) next();
-        } finally {
-            turn.unlock();
-        }
-        if (job.failed.isPresent()) throw job.failed.get();
+        if (!first(job)) job.bell.join();
+        if (!job.done) serve();
+        // Not to have failed is not enough: memory may have run out on the way.
+        if (!job.written) throw job.failed.orElseGet(() -> new IllegalStateException("the program failed before this was written"));
         return job.result;
     }
 
-    /// Runs those who wait, in the order they came.
-    private void next() {
+    /// True where nobody is at work, so that this writer begins at once.
+    private boolean first(Job<?> job) {
+        queue.lock();
+        try {
+            waiting.add(job);
+            boolean first = !busy;
+            busy = true;
+            return first;
+        } finally {
+            queue.unlock();
+        }
+    }
+
+    /// Does the work of those who wait, this writer's first, and gives the turn on.
+    private void serve() {
         List<Job<?>> jobs = new ArrayList<>();
-        for (Job<?> job = waiting.poll(); job != null; job = jobs.size() < MOST ? waiting.poll() : null) jobs.add(job);
+        queue.lock();
+        try {
+            while (jobs.size() < MOST && !waiting.isEmpty()) jobs.add(waiting.poll());
+        } finally {
+            queue.unlock();
+        }
         try {
             run(jobs);
         } catch (RuntimeException thrown) {
             if (jobs.size() == 1) jobs.getFirst().failed = Optional.of(thrown);
             else for (Job<?> job : jobs) alone(job);
         } finally {
-            for (Job<?> job : jobs) job.done = true;
+            for (Job<?> job : jobs) {
+                job.done = true;
+                job.bell.complete(null);
+            }
+            giveOn();
+        }
+    }
+
+    private void giveOn() {
+        queue.lock();
+        try {
+            busy = !waiting.isEmpty();
+            if (busy) waiting.peek().bell.complete(null);
+        } finally {
+            queue.unlock();
         }
     }
 
@@ -79,5 +113,6 @@ final class Together {
             for (Job<?> job : jobs) job.run(handle);
             return null;
         });
+        for (Job<?> job : jobs) job.written = true;
     }
 }

@@ -283,7 +283,7 @@ class BookTest {
     @Test
     void a_server_is_refused_in_words_and_without_its_password() {
         Cluster cluster = Cluster.get();
-        String right = cluster.fresh();
+        String right = cluster.freshDatabase();
         for (String wrong : List.of(right.replace("keeper:", "keeper:un"), right + "none", right.replace(":" + cluster.port, ":1"), "postgresql://nowhere", "postgres://a b/c")) {
             Refused refused = assertThrows(Refused.class, () -> Book.begin(wrong));
             assertFalse(refused.getMessage().contains("secret"), refused.getMessage());

@@ -176,7 +176,8 @@ class DoctorTest {
 
     @Test
     void a_server_that_does_not_wait_for_its_disk_is_told() throws SQLException {
-        String where = book(Store.POSTGRES);
+        String where = Cluster.get().freshDatabase();
+        Book.begin(where).close();
         try (Connection past = Store.POSTGRES.past(where); Statement statement = past.createStatement()) {
             statement.execute("alter database " + where.substring(where.lastIndexOf('/') + 1) + " set synchronous_commit = off");
         }

@@ -47,6 +47,35 @@ class TogetherTest {
         assertTrue(transactions.get() < 10, transactions + " for 31 writers");
     }
 
+    @Test
+    void nobody_is_told_that_it_was_written_when_the_program_itself_fails() throws Exception {
+        CountDownLatch allWait = new CountDownLatch(1);
+        AtomicInteger transactions = new AtomicInteger();
+        Together together = new Together(work -> {
+            work.apply(null);
+            if (transactions.getAndIncrement() == 1) throw new OutOfMemoryError("pretended, at the commit");
+        });
+        try (var threads = Executors.newVirtualThreadPerTaskExecutor()) {
+            Future<?> first = threads.submit(() -> together.write(_ -> await(allWait)));
+            List<Future<Integer>> others = new ArrayList<>();
+            Thread.sleep(50);
+            for (int i = 0; i < 5; i++) others.add(threads.submit(() -> together.write(_ -> 1)));
+            Thread.sleep(50);
+            allWait.countDown();
+            first.get();
+            int failed = 0;
+            for (Future<Integer> other : others) {
+                try {
+                    other.get();
+                } catch (ExecutionException e) {
+                    failed++;
+                }
+            }
+            assertEquals(5, failed, "all that shared the transaction");
+            assertEquals("x", together.<String>write(_ -> "x"), "and the next is served");
+        }
+    }
+
     private static boolean await(CountDownLatch latch) {
         try {
             return latch.await(10, TimeUnit.SECONDS);
