@@ -17,7 +17,6 @@ import sillwright.measure.Refused;
 import sillwright.sheet.Sheets;
 import sillwright.store.FindingsFile;
 import sillwright.store.SurveyFile;
-import sillwright.walk.Survey;
 
 /// `sillwright dossier FILE -o DIR`: the whole road, onto paper.
 @Command(name = "dossier", description = "Run all five stages on a survey and write the dossier, drawings, order, cut list, calendars and findings.",
@@ -34,17 +33,17 @@ final class DossierCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PrintWriter err = spec.commandLine().getErr();
-        SurveyFile.Held held = road.read();
-        Survey survey = held.fold();
-        Road.tell(survey.faults(), err);
-        Progress progress = Progress.on(err);
-        Assessment assessment = road.assess(survey, err, progress);
-        List<Path> written = write(assessment, held, out, progress);
-        progress.done();
-        Brief.print(assessment, spec.commandLine().getOut());
-        files(spec.commandLine().getOut(), written);
-        return Road.code(survey);
+        return run(road, out, spec.commandLine());
+    }
+
+    /// Walks the road, writes everything into a folder, and says what a person wants to know first.
+    static int run(Road road, Path folder, CommandLine line) {
+        Road.Walked walked = road.walk(line.getErr());
+        List<Path> written = write(walked.assessment(), walked.held(), folder, walked.progress());
+        walked.progress().done();
+        Brief.print(walked.assessment(), line.getOut());
+        files(line.getOut(), written);
+        return walked.code();
     }
 
     /// Writes everything; a folder that cannot be written is refused.

@@ -47,9 +47,21 @@ final class Road {
     /// Reads and folds; names every fault on the way.
     SurveyFile.Held read() { return SurveyFile.read(file); }
 
-    Path file() { return file; }
+    /// A survey that has gone the whole road.
+    record Walked(SurveyFile.Held held, Assessment assessment, Progress progress) {
+        int code() { return Road.code(assessment.survey()); }
+    }
 
-    Assessment assess(Survey survey, PrintWriter err, Progress progress) {
+    /// From the file to the assessment; faults and progress are told on the way.
+    Walked walk(PrintWriter err) {
+        SurveyFile.Held held = read();
+        Survey survey = held.fold();
+        tell(survey.faults(), err);
+        Progress progress = Progress.on(err);
+        return new Walked(held, assess(survey, progress), progress);
+    }
+
+    private Assessment assess(Survey survey, Progress progress) {
         if (survey.members().isEmpty() && survey.sides().isEmpty())
             throw new Refused(file.getFileName().toString(), "no side and no member could be read, so there is nothing to work on", "describe at least one side and one member");
         LocalDate today = LocalDate.now();

@@ -9,7 +9,6 @@ import picocli.CommandLine.Mixin;
 import sillwright.Assessment;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
-import sillwright.store.SurveyFile;
 import sillwright.walk.Choice;
 import sillwright.walk.Member;
 import sillwright.walk.Side;
@@ -35,15 +34,10 @@ final class StageCommands {
 
         @Override
         public Integer call() {
-            PrintWriter err = spec.commandLine().getErr();
-            SurveyFile.Held held = road.read();
-            Survey survey = held.fold();
-            Road.tell(survey.faults(), err);
-            Progress progress = Progress.on(err);
-            Assessment assessment = road.assess(survey, err, progress);
-            progress.done();
-            say(assessment, spec.commandLine().getOut(), assessment.settings().units());
-            return Road.code(survey);
+            Road.Walked walked = road.walk(spec.commandLine().getErr());
+            walked.progress().done();
+            say(walked.assessment(), spec.commandLine().getOut(), walked.assessment().settings().units());
+            return walked.code();
         }
 
         abstract void say(Assessment a, PrintWriter out, Units units);
