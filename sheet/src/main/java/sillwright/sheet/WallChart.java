@@ -62,7 +62,7 @@ public final class WallChart {
 
     /// A line each Monday, or each first of the month where weeks would crowd; days named where there is room.
     private static void weeks(Canvas canvas, LocalDate first, LocalDate last, double day, double top, double bottom) {
-        boolean weekly = day * 7 >= 2;
+        boolean weekly = day * 7 >= 3.5;
         for (LocalDate at = first; !at.isAfter(last.plusDays(1)); at = at.plusDays(1)) {
             double x = NAMES + ChronoUnit.DAYS.between(first, at) * day;
             boolean month = at.getDayOfMonth() == 1 || at.equals(first);
