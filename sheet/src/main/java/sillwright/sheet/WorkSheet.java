@@ -58,7 +58,7 @@ final class WorkSheet {
         List<List<?>> rows = new ArrayList<>();
         for (WorkFindings.OrderLine line : work.order())
             rows.add(List.of(line.item(), Counted.words(line.measure(), line.need(), units), Counted.buy(line, units),
-                    String.join(", ", line.repairs())));
+                    some(line.repairs())));
         if (rows.isEmpty()) all.add(p("Nothing is to be bought."));
         all.addAll(table(List.of("Item", "Net", "Buy", "For"), List.of(44, 14, 24, 18), rows));
         if (!work.cuts().isEmpty()) {
@@ -69,6 +69,12 @@ final class WorkSheet {
             all.addAll(cuts(work, units));
         }
         return div("upright", all);
+    }
+
+    /// The table of orders has them all; here the first few say enough.
+    private static String some(List<String> repairs) {
+        int told = repairs.size() <= 8 ? repairs.size() : 6;
+        return String.join(", ", repairs.subList(0, told)) + (told < repairs.size() ? " and " + (repairs.size() - told) + " more, in order.csv" : "");
     }
 
     private static List<Markup> cuts(WorkFindings work, Units units) {
