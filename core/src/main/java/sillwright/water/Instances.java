@@ -228,11 +228,16 @@ final class Instances {
                 .min((a, b) -> Double.compare(Math.abs(Box.of(a).midMm() - mid), Math.abs(Box.of(b).midMm() - mid)));
     }
 
-    /// `window 2 from the left`; `door` where there is one alone.
+    /// Openings whose feet stand nearer than this in height are in one row, as the storey has them, mm.
+    private static final double ROW_MM = 900;
+
+    /// `window 2 from the left`, counted in its own row; `upper window 1 from the left` where there is a row below; `door` where there is one alone.
     private String name(Opening opening) {
-        List<Opening> alike = side.openings().stream().filter(other -> other.kind() == opening.kind())
+        List<Opening> kin = side.openings().stream().filter(other -> other.kind() == opening.kind()).toList();
+        List<Opening> alike = kin.stream().filter(other -> Math.abs(other.bottom().own() - opening.bottom().own()) < ROW_MM)
                 .sorted((a, b) -> Double.compare(a.left().own(), b.left().own())).toList();
-        String kind = Choice.said(opening.kind());
+        boolean upper = kin.stream().anyMatch(other -> other.bottom().own() < opening.bottom().own() - ROW_MM);
+        String kind = (upper ? "upper " : "") + Choice.said(opening.kind());
         return alike.size() == 1 ? kind : kind + " " + (alike.indexOf(opening) + 1) + " from the left";
     }
 
