@@ -8,6 +8,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.locks.LockSupport;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 
@@ -16,7 +17,10 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteConnection;
 import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 import sillwright.measure.Refused;
 import sillwright.walk.Fault;
 
@@ -73,9 +77,32 @@ final class SqliteFile extends Engine {
         config.setBusyTimeout(20_000);
         config.setJournalSizeLimit(64 << 20);
         config.setTransactionMode(mode);
-        SQLiteDataSource source = new SQLiteDataSource(config);
+        SQLiteDataSource source = new Patient(config);
         source.setUrl("jdbc:sqlite:" + path.toAbsolutePath());
         return source;
+    }
+
+    /// Waits for another program that sets the file up: SQLite answers at once that it is locked where the journal is changed, and its own
+    /// waiting does not apply.
+    private static final class Patient extends SQLiteDataSource {
+        private static final long LONGEST_MS = 20_000, PAUSE_MS = 20;
+
+        Patient(SQLiteConfig config) { super(config); }
+
+        @Override
+        public SQLiteConnection getConnection(String user, String password) throws SQLException {
+            long until = System.nanoTime() + LONGEST_MS * 1_000_000;
+            while (true) {
+                try {
+                    return super.getConnection(user, password);
+                } catch (SQLiteException locked) {
+                    boolean busy = (locked.getResultCode().code & 0xff) == SQLiteErrorCode.SQLITE_BUSY.code;
+                    if (!busy || System.nanoTime() > until) throw locked;
+                    LockSupport.parkNanos(PAUSE_MS * 1_000_000);
+                    if (Thread.currentThread().isInterrupted()) throw locked;
+                }
+            }
+        }
     }
 
     private int version(Handle handle) {
