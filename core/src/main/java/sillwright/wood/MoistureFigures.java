@@ -24,7 +24,7 @@ final class MoistureFigures {
                 List.of(Key.of("temp", Kind.TEMPERATURE, "air temperature").within("-40F", "212F"),
                         Key.of("rh", Kind.PERCENT, "relative humidity of the air").within("0%", "99%")),
                 Figure.gives("mc", "moisture content, % of oven-dry mass"),
-                List.of(Basis.read("Wood Handbook, FPL-GTR-282", "ch. 4, eq. 4-5, in a transcription"),
+                List.of(Basis.read("Wood Handbook, FPL-GTR-282", "ch. 4, eq. 4-5, in a public copy"),
                         Basis.read("Wood Handbook, FPL-GTR-190", "Table 4-2, p. 4-4, which it meets within 0.06 points")),
                 "temp=70F rh=65%", MoistureFigures::emc);
     }

@@ -102,7 +102,7 @@ final class MovementFigures {
                         Key.of("moisture", Kind.PERCENT, "moisture at which the room for liquid is wanted").within("0%", "150%").or("12%")),
                 gives,
                 List.of(Basis.memory("Wood Handbook; Siau, Transport Processes in Wood", "1 - G/1.5, and 1 - G(1/1.5 + M) at moisture M"),
-                        Basis.read("Wood Handbook, FPL-GTR-282", "ch. 4, eq. 4-3, 4-9, 4-11 and 4-16, in a transcription: 1.54, and gravity at moisture")),
+                        Basis.read("Wood Handbook, FPL-GTR-282", "ch. 4, eq. 4-3, 4-9, 4-11 and 4-16, in a public copy: 1.54, and gravity at moisture")),
                 "sg=0.40", MovementFigures::porosity);
     }
 

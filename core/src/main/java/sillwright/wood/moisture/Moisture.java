@@ -12,7 +12,7 @@ public final class Moisture {
     ///
     /// Knows no species and no hysteresis: drying wood stands a little above this, wetting wood a little below.
     /// Within 0.0006 of the 344 printed cells that were read.
-    /// Source: *Wood Handbook*, FPL-GTR-282, ch. 4, eq. 4-5 in °C (read in a transcription and in public source text).
+    /// Source: *Wood Handbook*, FPL-GTR-282, ch. 4, eq. 4-5 in °C (read in a public copy and in public source text).
     ///
     /// @param tempC    air, °C, -1 to 99 as printed in the table
     /// @param humidity fraction of saturation, 0 to less than 1; the table goes from 0.05 to 0.95

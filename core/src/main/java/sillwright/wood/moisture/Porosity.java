@@ -4,7 +4,7 @@ package sillwright.wood.moisture;
 public final class Porosity {
     /// Density of the cell wall over that of water. Source: *Wood Handbook*, older figure (from memory).
     public static final double CELL_WALL = 1.5;
-    /// The same as eq. 4-3 of the *Wood Handbook*, FPL-GTR-282, has it (read in a transcription).
+    /// The same as eq. 4-3 of the *Wood Handbook*, FPL-GTR-282, has it (read in a public copy).
     public static final double CELL_WALL_NEWER = 1.54;
 
     private Porosity() {}
@@ -29,7 +29,7 @@ public final class Porosity {
     /// Gravity by the volume at some moisture from the oven-dry one.
     ///
     /// Whole shrinkage by volume is 26.5 ρ/(1000 + 0.265 ρ) % of the green volume, ρ in kg/m³ oven-dry, and part of it is lost in proportion below
-    /// fibre saturation. Source: *Wood Handbook*, FPL-GTR-282, ch. 4, eq. 4-9, 4-11 and 4-16 (read in a transcription).
+    /// fibre saturation. Source: *Wood Handbook*, FPL-GTR-282, ch. 4, eq. 4-9, 4-11 and 4-16 (read in a public copy).
     ///
     /// @param gravityOvenDry 0.1 to 1.2
     /// @param moisture       a fraction; above fibre saturation the volume is the green one
