@@ -138,15 +138,35 @@ class FiguresTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("typed")
-    void wood_that_is_in_no_table_is_refused_with_names_near_it(Figure figure) {
+    void wood_that_is_in_no_table_is_worked_as_its_kin_with_a_caution_and_refused_where_it_has_none(Figure figure) {
         for (Key key : figure.keys()) {
             if (!key.name().toLowerCase(Locale.ROOT).endsWith("species")) continue;
             Map<String, String> typed = example(figure);
             if (figure.name().equals("porosity")) typed.remove("sg");
             typed.put(key.name(), "pine-estern-white");
+            String kin = String.join("; ", figure.answer(typed).cautions());
+            assertTrue(kin.contains("pine-estern-white") && kin.contains("share its name") && kin.contains("pine-eastern-white"), figure.name() + ": " + kin);
+            typed.put(key.name(), "zebrawood");
             String said = assertThrows(Refused.class, () -> figure.answer(typed)).getMessage();
-            assertTrue(said.contains(figure.name()) && said.contains(key.name()) && said.contains("pine-eastern-white"), said);
+            assertTrue(said.contains(figure.name()) && said.contains(key.name()) && said.contains("zebrawood"), said);
         }
+    }
+
+    /// By weight: the wood of the table that weighs most nearly as much, or where some share its name the nearest of those.
+    @Test
+    void wood_that_is_in_no_table_is_worked_by_its_weight() {
+        for (String name : List.of("meter", "drying", "movement", "shrink-gap", "consolidant")) {
+            Map<String, String> typed = example(Figures.named(name));
+            typed.put("species", "zebrawood");
+            typed.put("gravity", "0.34");
+            String said = String.join("; ", Figures.named(name).answer(typed).cautions());
+            assertTrue(said.contains("nearest in weight") && said.contains("0.34 was given"), name + ": " + said);
+        }
+        Map<String, String> typed = new HashMap<>(Map.of("species", "oak-mystery", "gravity", "0.56", "width", "200mm", "from", "8%", "to", "14%"));
+        Answer oak = Figures.named("movement").answer(typed);
+        assertTrue(String.join("; ", oak.cautions()).contains("oak-northern-red"), oak.cautions().toString());
+        typed.put("species", "oak-northern-red");
+        assertEquals(Figures.named("movement").answer(typed).own("change"), oak.own("change"));
     }
 
     @Test

@@ -89,6 +89,9 @@ public final class Inputs {
 
     public boolean yes(String key) { return (Boolean) values.get(key); }
 
+    /// Whether a key names a file that was handed in.
+    public boolean holds(String key) { return has(key) && texts.containsKey(word(key)); }
+
     /// The contents of the file that a key names.
     public String contents(String key) {
         String text = texts.get(word(key));

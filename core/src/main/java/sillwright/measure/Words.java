@@ -68,6 +68,17 @@ public final class Words {
         return mL >= 1000 ? significant(mL / 1000, 3) + " L" : significant(mL, 2) + " mL";
     }
 
+    /// A volume of wood: cubic inches or feet, millilitres or litres.
+    public static String wood(double mL, Units units) {
+        if (mL <= 0) return "none";
+        if (units == Units.SI) return volume(mL, units);
+        double inches = Unit.CUBIC_INCH.fromOwn(mL);
+        return inches >= 1728 ? significant(inches / 1728, 3) + " ft³" : significant(inches, 3) + " in³";
+    }
+
+    /// The same as a bare number, for a column that names its unit: cubic inches or millilitres.
+    public static String woodNumber(double mL, Units units) { return significant(units == Units.US ? Unit.CUBIC_INCH.fromOwn(mL) : mL, 3); }
+
     public static String temperature(double celsius, Units units) {
         return units == Units.US ? number(Unit.FAHRENHEIT.fromOwn(celsius), 0) + " °F" : number(celsius, 0) + " °C";
     }

@@ -3,7 +3,7 @@ package sillwright.walk;
 import sillwright.measure.Refused;
 
 /// What an entry says. A thing described twice stands as described last.
-public sealed interface Body permits Building, Side, Member, ProbeReading, MoistureReading, Sighting, Photo, Body.Amended, Body.Struck {
+public sealed interface Body permits Building, Side, Member, ProbeReading, MoistureReading, Sighting, Photo, WorkDone, OpenChecks, Profile, Decision, Body.Amended, Body.Struck {
     /// Says an earlier entry again, rightly.
     ///
     /// @param entry   the id of the entry that is amended

@@ -73,7 +73,7 @@ public final class FieldBook {
                 case Side side -> {
                     if (sides.put(side.id(), side) != null) twice(standing.entry(), "side", side.id());
                 }
-                case Member _, ProbeReading _, MoistureReading _, Sighting _, Photo _, Body.Amended _, Body.Struck _ -> {}
+                case Member _, ProbeReading _, MoistureReading _, Sighting _, Photo _, WorkDone _, OpenChecks _, Profile _, Decision _, Body.Amended _, Body.Struck _ -> {}
             }
         }
         Map<String, Member> members = members(stands, sides);
@@ -81,6 +81,10 @@ public final class FieldBook {
         List<Noted<MoistureReading>> moistures = new ArrayList<>();
         List<Noted<Sighting>> sightings = new ArrayList<>();
         List<Noted<Photo>> photos = new ArrayList<>();
+        List<Noted<OpenChecks>> checks = new ArrayList<>();
+        List<Noted<Profile>> profiles = new ArrayList<>();
+        List<Noted<WorkDone>> works = new ArrayList<>();
+        List<Noted<Decision>> decisions = new ArrayList<>();
         for (Standing standing : stands) {
             Entry entry = standing.entry();
             try {
@@ -104,13 +108,46 @@ public final class FieldBook {
                         photo.pin().ifPresent(pin -> on(pin, members));
                         photos.add(noted(entry, photo));
                     }
+                    case OpenChecks group -> {
+                        Member member = on(group.spot(), members);
+                        notDeeper("depth", group.depth(), group.spot(), member);
+                        if (group.toMm() > member.lengthMm() + 1e-6)
+                            throw new Refused("length", "{} runs past the member, which is {} long", "measure one check from where the group starts", group.length(), member.length());
+                        checks.add(noted(entry, group));
+                    }
+                    case Profile profile -> {
+                        known("member", profile.member(), members);
+                        profiles.add(noted(entry, profile));
+                    }
+                    case WorkDone work -> {
+                        known("side", work.side(), sides);
+                        work.member().ifPresent(id -> onMember(work, id, members));
+                        notYet(work, entry);
+                        works.add(noted(entry, work));
+                    }
+                    case Decision decision -> {
+                        about(decision.about(), members, sides);
+                        decisions.removeIf(earlier -> earlier.what().about().same(decision.about()));
+                        decisions.add(noted(entry, decision));
+                    }
                     case Building _, Side _, Member _, Body.Amended _, Body.Struck _ -> {}
                 }
             } catch (Refused refused) {
                 fault(entry, refused.where(), refused.what(Units.US), refused.mend(), true);
             }
         }
-        return new Survey(building, sides, members, probes, moistures, sightings, photos, faults, entries.size());
+        return new Survey(building, sides, coated(members, stands, works), probes, moistures, sightings, photos, works, checks, profiles, decisions, faults, entries.size());
+    }
+
+    private void about(Decision.About about, Map<String, Member> members, Map<String, Side> sides) {
+        switch (about) {
+            case Decision.About.Wood(var id, var along) -> {
+                known("member", id, members);
+                Member member = members.get(id);
+                if (along.own() > member.lengthMm() + 1e-6) throw new Refused("along", "{} is off the member, which is {} long", "measure from its lower or left end", along, member.length());
+            }
+            case Decision.About.Water(_, var side, _) -> known("side", side, sides);
+        }
     }
 
     private void twice(Entry entry, String what, String id) {
@@ -151,6 +188,33 @@ public final class FieldBook {
         Member member = members.get(spot.member());
         spot.on(member);
         return member;
+    }
+
+    private static void onMember(WorkDone work, String id, Map<String, Member> members) {
+        known("member", id, members);
+        Member member = members.get(id);
+        if (!member.side().equals(work.side()))
+            throw new Refused("side", "{} is not on the side '" + work.side() + "'", "name the side '" + member.side() + "'", id);
+        for (Quantity along : List.of(work.from(), work.to()).stream().flatMap(Optional::stream).toList())
+            if (along.own() > member.lengthMm() + 1e-6)
+                throw new Refused(work.from().filter(along::equals).isPresent() ? "from" : "to", "{} is off the member, which is {} long", "measure from its lower or left end", along, member.length());
+    }
+
+    /// A day of grace, for zones of time.
+    private static void notYet(WorkDone work, Entry entry) {
+        if (work.on().toEpochDay() > Math.floorDiv(entry.stamp().wallMs(), 86_400_000L) + 1)
+            throw new Refused("on", "'{}' lies after the day on which it was written down", "write the day it was finished", work.on().toString());
+    }
+
+    /// The members with the coats that were put on since they were described.
+    private static Map<String, Member> coated(Map<String, Member> members, List<Standing> stands, List<Noted<WorkDone>> works) {
+        Map<String, Member> coated = new LinkedHashMap<>(members);
+        Map<String, Long> described = new LinkedHashMap<>();
+        for (Standing standing : stands) if (standing.body() instanceof Member member) described.put(member.id(), standing.entry().stamp().wallMs());
+        for (Noted<WorkDone> work : works) work.what().coat().ifPresent(coat -> work.what().member().ifPresent(id -> {
+            if (work.wallMs() >= described.get(id)) coated.computeIfPresent(id, (_, member) -> member.coated(coat));
+        }));
+        return coated;
     }
 
     private static void notDeeper(String field, Quantity depth, Spot spot, Member member) {

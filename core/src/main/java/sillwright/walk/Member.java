@@ -52,6 +52,18 @@ public record Member(String id, String side, MemberKind kind, String title, Role
 
     public enum Contact { NONE, GROUND, MASONRY, CONCRETE, PORCH_FLOOR }
 
+    /// The same with a coat put on.
+    Member coated(WorkDone.Coating put) {
+        Coat now = switch (put.film()) {
+            case STAIN, OIL -> Coat.STAIN;
+            case OIL_PAINT, WATER_PAINT, SOLID_STAIN, LIMEWASH, OTHER -> Coat.SOUND;
+        };
+        return new Member(id, side, kind, title, role, species, run, width, depth, length, left, above, slant, put.ends() ? sealed(startEnd) : startEnd,
+                put.ends() ? sealed(farEnd) : farEnd, now, contact);
+    }
+
+    private static EndGrain sealed(EndGrain end) { return end == EndGrain.BARE ? EndGrain.COATED : end; }
+
     public double widthMm() { return width.own(); }
 
     public double depthMm() { return depth.own(); }

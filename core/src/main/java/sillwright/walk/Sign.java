@@ -76,6 +76,13 @@ public enum Sign {
     FINE_POWDER("fine fresh powder below small holes"),
     ROUND_HOLES("round holes about half an inch across"),
     OVAL_HOLES("oval holes about a quarter inch across"),
+    CRUST_AND_CORDS("a flat crust or cords of fungus spreading over wood or masonry"),
+    SHALLOW_SOFT_SKIN("a thin dark soft skin with fine cracks, sound beneath"),
+    STAIN_ONLY("blue or black stain, the wood hard beneath"),
+    SMALL_ROUND_HOLES("small round holes, 1/32 to 1/8 in across"),
+    PELLETS("hard six-sided pellets like coarse sand"),
+    PECKED_HOLES("ragged holes pecked by birds"),
+    INSECTS_SEEN("live insects seen in the wood"),
     LOOKS_WEATHERED_ONLY("grey and rough, but hard under the thumb");
 
     private final String words;

@@ -46,21 +46,59 @@ public record Species(String name, String scientific, double gravityGreen, doubl
 
     /// @throws Refused with the nearest names when the table has none of that name
     public static Species named(String name) {
-        return find(name).orElseThrow(() -> {
-            List<String> near = Words.near(name, ALL.keySet());
-            return new Refused("", "'{}' is not a species of the table",
-                    near.isEmpty() ? "name it as the Wood Handbook does, such as pine-eastern-white or douglas-fir-coast"
-                            : "did you mean " + String.join(", ", near) + "?", name);
-        });
+        return find(name).orElseThrow(() -> new Refused("", "'{}' is not a species of the table", mend(name), name));
+    }
+
+    private static String mend(String name) {
+        List<String> near = Words.near(name, ALL.keySet());
+        return near.isEmpty() ? "name it as the Wood Handbook does, such as pine-eastern-white or douglas-fir-coast" : "did you mean " + String.join(", ", near) + "?";
     }
 
     /// The species; or for a name the table lacks the least durable and lightest of those whose first word is a word of
     /// it (`pine-...`, `fir-...`); or where there is none, a softwood of slight durability: on the careful side.
     public static Species orCareful(String name) {
         Species known = ALL.get(name);
-        if (known != null) return known;
+        return known != null ? known : kin(name).stream().min(CAREFUL).orElse(ALL.get("pine-sugar"));
+    }
+
+    /// A wood that is worked with, and what to say where it is not the one that was named.
+    public record Taken(Species species, Optional<String> caution) {}
+
+    /// The species of a name; or where the table lacks it the one that [#orCareful] takes among its kin.
+    ///
+    /// @throws Refused where no wood of the table shares a word with the name
+    public static Taken taken(String name) {
+        Species known = ALL.get(name);
+        if (known != null) return new Taken(known, Optional.empty());
+        List<Species> kin = kin(name);
+        if (kin.isEmpty()) throw new Refused("", "'{}' is not a species of the table", mend(name), name);
+        Species careful = kin.stream().min(CAREFUL).orElseThrow();
+        List<String> near = Words.near(name, ALL.keySet()).stream().filter(one -> !one.equals(careful.name)).toList();
+        return new Taken(careful, Optional.of("'" + name + "' is not in the species table: worked as " + careful.name + ", the lightest of the least durable among "
+                + (kin.size() == 1 ? "one wood" : kin.size() + " woods") + " there that share its name" + (near.isEmpty() ? "" : " (also " + Words.list(near) + ")")));
+    }
+
+    /// The species of a name; or where the table lacks it the one of its kin, or of all woods where it has none, that weighs most nearly as much. Weight tells shrinkage, voids
+    /// and strength fairly well and durability not at all: that counts as slight then.
+    ///
+    /// @param gravity oven-dry mass over green volume
+    public static Taken taken(String name, double gravity) {
+        Species known = ALL.get(name);
+        if (known != null) return new Taken(known, Optional.empty());
+        List<Species> kin = kin(name);
+        Species near = (kin.isEmpty() ? List.copyOf(ALL.values()) : kin).stream().min(Comparator.comparing((Species one) -> Math.abs(one.gravityGreen - gravity)).thenComparing(one -> one.name)).orElseThrow();
+        Species plain = new Species(near.name, near.scientific, near.gravityGreen, near.radial, near.tangential, near.volumetric, Durability.SLIGHT, near.bendingPsi, near.use, near.notes, near.basis);
+        return new Taken(plain, Optional.of("'" + name + "' is not in the species table: worked as " + near.name + ", the nearest in weight" + (kin.isEmpty() ? "" : " of those that share its name")
+                + " (its gravity is " + Words.significant(near.gravityGreen, 2) + ", " + Words.significant(gravity, 2) + " was given)"));
+    }
+
+    /// Whether a wood of the table shares a name.
+    public static boolean hasKin(String name) { return !kin(name).isEmpty(); }
+
+    /// Whose first word is a word of a name.
+    private static List<Species> kin(String name) {
         List<String> words = List.of(name.toLowerCase(Locale.ROOT).split("[^a-z]+"));
-        return ALL.values().stream().filter(kin -> words.contains(kin.firstWord())).min(CAREFUL).orElse(ALL.get("pine-sugar"));
+        return ALL.values().stream().filter(one -> words.contains(one.firstWord())).toList();
     }
 
     private String firstWord() { return name.substring(0, name.indexOf('-') < 0 ? name.length() : name.indexOf('-')); }

@@ -34,7 +34,7 @@ record Standing(Entry entry, Body body) {
                     if (earlier(entry, target, place, i, wrongs) && sameKind(entry, entries.get(place.get(target)).body(), instead, wrongs))
                         amendedBy.putIfAbsent(place.get(target), i);
                 }
-                case Building _, Side _, Member _, ProbeReading _, MoistureReading _, Sighting _, Photo _ -> {}
+                case Building _, Side _, Member _, ProbeReading _, MoistureReading _, Sighting _, Photo _, WorkDone _, OpenChecks _, Profile _, Decision _ -> {}
             }
         }
         List<Standing> all = new ArrayList<>();

@@ -27,6 +27,12 @@ final class Circumstances {
     /// The longest run to one outlet: 50 ft (read, public notes on gutters).
     private static final double LONG_MM = 50 * 304.8;
 
+    /// Snow fallen in a year that lies on roofs for weeks, 40 in; and so little, 6 in, that it hardly does. Own choice.
+    private static final double SNOWY_MM = 1016, HARDLY_SNOW_MM = 152;
+
+    /// Hours a year in which an unfilled wall's boards are colder than a usual room's dew point, above which damp from indoors is likelier than usual, and under which it is rare. Own choice.
+    private static final double CONDENSES_LONG_H = 800, CONDENSES_HARDLY_H = 200;
+
     private final Survey survey;
     private final Units units;
 
@@ -82,6 +88,12 @@ final class Circumstances {
         double low = months.stream().mapToDouble(month -> month.meanLow().own()).min().orElseThrow();
         if (coldest <= -5.5) here.add(new Here(COLD_WINTERS, Words.temperature(coldest, units)));
         if (low > 0) here.add(new Here(MILD_WINTERS, Words.temperature(low, units)));
+        double snow = months.stream().mapToDouble(month -> month.snow().own()).sum();
+        if (coldest < 0 && snow >= SNOWY_MM) here.add(new Here(SNOWY_WINTERS, Words.length(snow, units)));
+        if (low <= 0 && snow > 0 && snow < HARDLY_SNOW_MM) here.add(new Here(LITTLE_SNOW, Words.length(snow, units)));
+        double cold = ColdWall.hours(months).stream().mapToDouble(hours -> hours).sum();
+        if (cold >= CONDENSES_LONG_H) here.add(new Here(CONDENSES_LONG, Words.significant(cold, 2)));
+        if (cold < CONDENSES_HARDLY_H) here.add(new Here(CONDENSES_HARDLY, Words.number(10 * Math.ceil((cold + 1) / 10), 0)));
         double index = DrivingRain.yearlyIndex(months);
         if (index >= 7) here.add(new Here(DRIVING_RAIN_SEVERE, Words.number(index, 1)));
         if (index < 3) here.add(new Here(DRIVING_RAIN_SLIGHT, Words.number(index, 1)));

@@ -21,13 +21,29 @@ import sillwright.walk.Side.RoofEdge;
 /// @param leftMm    where it is drawn
 /// @param prior     before any sighting, circumstances weighed
 /// @param reasons   the circumstances that made the prior
+/// @param span      when it stood: always, or until or since it was seen to
 record Instance(Source source, Side side, String place, Box sees, List<Box> wets, Predicate<Member> takes, boolean elsewhere, Optional<RoofEdge> edge,
-                double leftMm, double aboveMm, double prior, List<Reason> reasons) {
+                double leftMm, double aboveMm, double prior, List<Reason> reasons, Span span) {
+    Instance(Source source, Side side, String place, Box sees, List<Box> wets, Predicate<Member> takes, boolean elsewhere, Optional<RoofEdge> edge, double leftMm, double aboveMm, double prior,
+             List<Reason> reasons) {
+        this(source, side, place, sees, wets, takes, elsewhere, edge, leftMm, aboveMm, prior, reasons, Span.ALWAYS);
+    }
+
+    /// A time, from one moment to another, milliseconds since 1970 UTC.
+    record Span(long fromMs, long untilMs) {
+        static final Span ALWAYS = new Span(Long.MIN_VALUE, Long.MAX_VALUE);
+
+        boolean holds(long wallMs) { return wallMs > fromMs && wallMs <= untilMs; }
+    }
+
+    /// True of a source that has been seen to: it tells of what was sighted before, and is not at work.
+    boolean over() { return span.untilMs < Long.MAX_VALUE; }
 
     /// A circumstance said in words, with the bits it adds and the sign that would say the same.
     record Reason(String words, double bits, Optional<Sign> sign) {}
 
     boolean reaches(Sighted sighted) {
+        if (!span.holds(sighted.wallMs())) return false;
         if (elsewhere) return !sighted.placed();
         return sees.meets(sighted.box()) && (sighted.member().isEmpty() || takes.test(sighted.member().get()));
     }

@@ -251,7 +251,7 @@ final class Instances {
         double prior = Judgement.prior(source), odds = prior / (1 - prior);
         for (Here one : here) {
             for (CircumstanceRow row : Judgement.rows(one.what(), source)) {
-                if (row.sign().filter(this::lookedFor).isPresent()) continue;
+                if (row.sign().filter(sign -> lookedFor(sign, source, sees)).isPresent()) continue;
                 Reason reason = new Reason(row.words().replace("{value}", one.value()), row.bits(), row.sign());
                 if (reasons.stream().anyMatch(other -> other.words().equals(reason.words()))) continue;
                 reasons.add(reason);
@@ -261,5 +261,9 @@ final class Instances {
         all.add(new Instance(source, side, place, sees, wets, takes, elsewhere, edge, leftMm, aboveMm, odds / (1 + odds), reasons));
     }
 
-    private boolean lookedFor(Sign sign) { return sightings.stream().anyMatch(s -> s.sighting().sign() == sign); }
+    /// Whether a sighting says the same as a measure. One that names no place does not say of which of several downspouts it speaks.
+    private boolean lookedFor(Sign sign, Source source, Box sees) {
+        boolean several = source == Source.DOWNSPOUT_AT_WALL && edges.stream().flatMap(water -> water.edge().gutter().stream()).mapToInt(gutter -> gutter.downspouts().size()).sum() > 1;
+        return sightings.stream().anyMatch(s -> s.sighting().sign() == sign && (!several || s.placed() && s.box().meets(sees)));
+    }
 }

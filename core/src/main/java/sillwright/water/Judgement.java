@@ -20,7 +20,7 @@ final class Judgement {
     /// @param leak    probability of the sign with no source at work
     /// @param minutes that the look takes
     /// @param look    how to look; empty for a general sign that nobody is sent to look for
-    record SignRow(double leak, double minutes, String look) {}
+    record SignRow(double leak, double minutes, String look, WaterFindings.When when) {}
 
     /// @param strength the probability that this source alone made the sign
     record Link(Source source, double strength) {}
@@ -32,6 +32,7 @@ final class Judgement {
     private static final Map<Source, Double> PRIORS = priors();
     private static final Map<Sign, SignRow> SIGNS = signs();
     private static final Map<Sign, List<Link>> LINKS = links();
+    private static final Map<Sign, Map<Source, Double>> STRENGTH = strengths();
     private static final List<CircumstanceRow> CIRCUMSTANCES = circumstances();
 
     static double prior(Source source) { return PRIORS.get(source); }
@@ -40,6 +41,9 @@ final class Judgement {
     static Optional<SignRow> sign(Sign sign) { return Optional.ofNullable(SIGNS.get(sign)); }
 
     static List<Link> links(Sign sign) { return LINKS.getOrDefault(sign, List.of()); }
+
+    /// Empty where the source does not make the sign.
+    static Optional<Double> strength(Sign sign, Source source) { return Optional.ofNullable(STRENGTH.get(sign)).map(of -> of.get(source)); }
 
     static List<CircumstanceRow> rows(Circumstance circumstance, Source source) {
         return CIRCUMSTANCES.stream().filter(row -> row.circumstance == circumstance && row.source == source).toList();
@@ -56,7 +60,7 @@ final class Judgement {
     private static Map<Sign, SignRow> signs() {
         Map<Sign, SignRow> signs = new EnumMap<>(Sign.class);
         for (Csv.Row row : Csv.read(SignsCsv.TEXT).rows())
-            signs.put(Sign.valueOf(row.get("sign")), new SignRow(row.number("leak"), row.number("minutes"), row.get("look")));
+            signs.put(Sign.valueOf(row.get("sign")), new SignRow(row.number("leak"), row.number("minutes"), row.get("look"), WaterFindings.When.valueOf(row.get("when").toUpperCase(java.util.Locale.ROOT))));
         return signs;
     }
 
@@ -65,6 +69,12 @@ final class Judgement {
         for (Csv.Row row : Csv.read(LinksCsv.TEXT).rows())
             links.computeIfAbsent(Sign.valueOf(row.get("sign")), _ -> new ArrayList<>()).add(new Link(Source.valueOf(row.get("source")), row.number("strength")));
         return links;
+    }
+
+    private static Map<Sign, Map<Source, Double>> strengths() {
+        Map<Sign, Map<Source, Double>> strengths = new EnumMap<>(Sign.class);
+        LINKS.forEach((sign, links) -> links.forEach(link -> strengths.computeIfAbsent(sign, _ -> new EnumMap<>(Source.class)).put(link.source(), link.strength())));
+        return strengths;
     }
 
     private static List<CircumstanceRow> circumstances() {

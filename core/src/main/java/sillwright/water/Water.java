@@ -8,20 +8,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleBiFunction;
 
 import sillwright.measure.Basis;
 import sillwright.measure.Unit;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
 import sillwright.walk.Building;
+import sillwright.walk.Building.Month;
 import sillwright.walk.Choice;
 import sillwright.walk.Member;
 import sillwright.walk.Side;
+import sillwright.walk.Sign;
 import sillwright.walk.Survey;
 import sillwright.water.WaterFindings.GutterCheck;
 import sillwright.water.WaterFindings.NextLook;
+import sillwright.water.WaterFindings.RainCheck;
 import sillwright.water.WaterFindings.RankedSource;
 import sillwright.water.WaterFindings.SplashCheck;
+import sillwright.water.net.Network;
 
 /// The water stage: from a survey to the sources of water, ranked, with what stops them.
 public final class Water {
@@ -33,14 +38,15 @@ public final class Water {
     private final Map<String, List<EdgeWater>> edges = new LinkedHashMap<>();
     private final List<Diagnosis> diagnoses = new ArrayList<>();
 
-    private Water(Survey survey, Units units) {
+    private Water(Survey survey, Units units, List<Tested> tested, ToDoubleBiFunction<Sign, Source> factor) {
         this.survey = survey;
         this.units = units;
         for (Side side : survey.sides().values()) {
             List<EdgeWater> waters = side.edges().stream().map(edge -> EdgeWater.of(side, edge, survey.building())).toList();
             edges.put(side.id(), waters);
             List<Sighted> sightings = Sighted.on(survey, side);
-            diagnoses.add(Diagnosis.of(side, Instances.on(survey, side, sightings, waters, units), sightings));
+            List<Instance> instances = Remedied.split(Instances.on(survey, side, sightings, waters, units), survey);
+            diagnoses.add(Diagnosis.of(side, instances, Sighted.with(sightings, tested, survey, side), factor));
         }
     }
 
@@ -50,10 +56,26 @@ public final class Water {
     /// What the water stage finds.
     ///
     /// @param units that lengths, flows and rain are said in
-    public static WaterFindings find(Survey survey, Units units) { return new Water(survey, units).findings(); }
+    public static WaterFindings find(Survey survey, Units units) { return new Water(survey, units, List.of(), (_, _) -> 1).findings(); }
+
+    /// The same with what verdicts on remedies tell weighed in.
+    public static WaterFindings find(Survey survey, List<Tested> tested) { return new Water(survey, written(survey), tested, (_, _) -> 1).findings(); }
+
+    /// The same findings with what lives in the wood told by this survey's readings, where they were found without any.
+    public static WaterFindings lived(Survey survey, WaterFindings found) {
+        return new WaterFindings(found.gutters(), found.splashes(), found.sources(), found.nextLook(), found.rounds(), new Lives(survey, found.sources()).all(), found.rains(), found.gaps(), found.seenTo(), found.cold());
+    }
+
+    /// The sources in the order of their odds, with every link's strength multiplied by a factor: how far the ranking rests on judgement.
+    static List<Instance> ranking(Survey survey, ToDoubleBiFunction<Sign, Source> factor) {
+        return new Water(survey, written(survey), List.of(), factor).found().stream().map(Found::instance).toList();
+    }
 
     /// What the diagnosis rests on, besides the checks' own sources.
     public static List<Basis> basis() { return List.of(Network.NOISY_OR, Network.TWO_LAYERS, Judgement.STRENGTHS); }
+
+    /// The words of the remedies of a source, the simplest first.
+    public static List<String> remedies(Source source) { return Remedies.words(source); }
 
     private static Units written(Survey survey) {
         Set<Unit> metric = Set.of(Unit.MILLIMETRE, Unit.CENTIMETRE, Unit.METRE);
@@ -63,7 +85,11 @@ public final class Water {
     private WaterFindings findings() {
         List<GutterCheck> gutters = edges.values().stream().flatMap(List::stream).flatMap(water -> water.check(units).stream()).toList();
         List<SplashCheck> splashes = survey.sides().values().stream().flatMap(side -> splash(side).stream()).toList();
-        return new WaterFindings(gutters, splashes, ranked(), nextLook(), gaps());
+        List<RankedSource> ranked = ranked();
+        List<Month> months = survey.building().map(Building::months).orElse(List.of());
+        List<RainCheck> rains = months.isEmpty() ? List.of() : survey.sides().values().stream().map(side -> SideRain.of(side, months, units)).toList();
+        return new WaterFindings(gutters, splashes, ranked, nextLook(), new Rounds(diagnoses, units).all(), new Lives(survey, ranked).all(), rains, gaps(ranked), seenTo(),
+                months.isEmpty() ? Optional.empty() : Optional.of(ColdWall.check(months)));
     }
 
     private Optional<SplashCheck> splash(Side side) {
@@ -85,21 +111,32 @@ public final class Water {
         double probability() { return diagnosis.probability(at); }
     }
 
-    private List<RankedSource> ranked() {
+    private List<Found> found() {
         List<Found> found = new ArrayList<>();
         for (Diagnosis diagnosis : diagnoses)
             for (int i = 0; i < diagnosis.instances().size(); i++)
-                if (diagnosis.probability(i) >= NEGLIGIBLE && !diagnosis.evidence(i).isEmpty()) found.add(new Found(diagnosis, i));
+                if (!diagnosis.instances().get(i).over() && diagnosis.probability(i) >= NEGLIGIBLE) found.add(new Found(diagnosis, i));
         found.sort(Comparator.comparingDouble((Found one) -> -one.probability()));
+        return found;
+    }
+
+    private List<RankedSource> ranked() {
         List<RankedSource> ranked = new ArrayList<>();
-        for (Found one : found) {
+        for (Found one : found()) {
+            if (one.diagnosis().evidence(one.at()).isEmpty()) continue;
             Instance instance = one.instance();
             List<String> members = instance.members(survey.membersOn(instance.side().id()));
             List<Member> wetted = members.stream().map(id -> survey.members().get(id)).toList();
+            Decided decided = Decided.of(survey, instance, new Remedies(survey, units).of(instance, water(instance), wetted));
             ranked.add(new RankedSource("W" + (ranked.size() + 1), instance.source(), instance.side().id(), instance.place(), instance.leftMm(), instance.aboveMm(),
-                    one.probability(), instance.prior(), one.diagnosis().evidence(one.at()), new Remedies(survey, units).of(instance, water(instance), wetted), members));
+                    one.probability(), instance.prior(), one.diagnosis().evidence(one.at()), decided.remedies(), members, decided.ruling()));
         }
         return ranked;
+    }
+
+    private List<WaterFindings.SeenTo> seenTo() {
+        return diagnoses.stream().flatMap(diagnosis -> diagnosis.instances().stream()).filter(Instance::over)
+                .map(one -> new WaterFindings.SeenTo(one.source(), one.side().id(), one.place(), one.members(survey.membersOn(one.side().id())))).toList();
     }
 
     private Optional<EdgeWater> water(Instance instance) {
@@ -119,7 +156,7 @@ public final class Water {
         return best;
     }
 
-    private List<String> gaps() {
+    private List<String> gaps(List<RankedSource> ranked) {
         Set<String> gaps = new LinkedHashSet<>();
         if (survey.sides().isEmpty()) gaps.add("No side is described: describe one, and its sources of water can be weighed.");
         if (survey.building().flatMap(Building::designRain).isEmpty())
@@ -127,6 +164,7 @@ public final class Water {
         if (survey.building().map(Building::months).orElse(List.of()).isEmpty())
             gaps.add("No monthly weather is given: with it ice at the eaves and wind-driven rain can be weighed by the place.");
         for (Side side : survey.sides().values()) gaps(side, gaps);
+        gaps.addAll(Decided.gaps(survey, ranked));
         return List.copyOf(gaps);
     }
 

@@ -15,6 +15,7 @@ public final class WaterBasis {
 
     public static List<Basis> all() {
         Set<Basis> all = new LinkedHashSet<>(Water.basis());
+        all.addAll(LifeTable.basis());
         for (Csv.Row row : Csv.read(SourcesCsv.TEXT).rows()) documents(all, row, "that " + said(row.get("source")) + " rots wood");
         for (Csv.Row row : Csv.read(LinksCsv.TEXT).rows()) documents(all, row, "that " + said(row.get("source")) + " shows as " + said(row.get("sign")));
         for (Csv.Row row : Csv.read(RemediesCsv.TEXT).rows())

@@ -15,6 +15,7 @@ import sillwright.walk.Side.GutterShape;
 import sillwright.walk.Side.Surface;
 import sillwright.water.DrivingRain.Cover;
 import sillwright.water.DrivingRain.Exposure;
+import sillwright.water.net.NetFigure;
 
 /// The figures of the water stage.
 public final class WaterFigures {
@@ -23,7 +24,7 @@ public final class WaterFigures {
     static final String HEIGHTS = "screening only; gutter work is work at height: a ladder or scaffold set and tied as the local rules ask";
 
     /// Every figure of this stage.
-    public static List<Figure> all() { return List.of(gutter(), downspout(), drivingRain(), splash()); }
+    public static List<Figure> all() { return List.of(gutter(), downspout(), drivingRain(), splash(), ColdFigure.coldWall(), NetFigure.net()); }
 
     private static Key roof() { return Key.of("roofArea", Kind.AREA, "roof that drains to it, on plan").within("1ft2", "100000ft2"); }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import sillwright.measure.Basis;
+import sillwright.measure.Units;
 import sillwright.measure.Words;
 import sillwright.walk.Member;
 import sillwright.wood.strength.Adjusted;
@@ -29,7 +30,9 @@ import sillwright.wood.strength.UnitLoads;
 /// @param shore       what one shore beneath it must bear
 /// @param assumptions what was taken for granted, each a sentence
 /// @param basis       what it rests on
-public record Capacity(Member member, Interval utilisation, Verdict verdict, String words, Optional<String> alert, Shore shore, List<String> assumptions, List<Basis> basis) {
+/// @param governing   the station where most is used up; empty where only even losses are known
+public record Capacity(Member member, Interval utilisation, Verdict verdict, String words, Optional<String> alert, Shore shore, List<String> assumptions, List<Basis> basis,
+                       Optional<Governing> governing) {
     public Capacity {
         assumptions = List.copyOf(assumptions);
         basis = List.copyOf(basis);
@@ -50,7 +53,7 @@ public record Capacity(Member member, Interval utilisation, Verdict verdict, Str
     private static final String ALERT = "Stop. Keep people off and from beneath it, prop it with a shore on sound ground beside it, and call a licensed engineer before anything is cut.";
 
     /// How the member does its work, by its kind and the way it lies; empty where its kind bears nothing that can be checked so.
-    private enum Work {
+    enum Work {
         POST, BEAM_OVER_WIDTH, BEAM_OVER_DEPTH, SEAT_ALONG, SEAT, FOOT;
 
         static Optional<Work> of(Member member) {
@@ -66,14 +69,38 @@ public record Capacity(Member member, Interval utilisation, Verdict verdict, Str
         }
     }
 
-    /// By the even losses of a section, which are known as likely and as bad as one time in twenty. Those of the good side are taken as far the other way.
+    /// By the shape of what is left where it is known; else by the even losses of a section, which are known as likely and as bad as one time in twenty, those of the good
+    /// side being taken as far the other way. Of parted wood only the largest piece counts.
     ///
     /// @param hollow true where it sounds hollow or a probe ran out
     /// @param wet    in use wetter than 19 %: so for wood that decays, until its water is stopped
     public static Optional<Capacity> of(Member member, SectionLeft left, boolean hollow, Demand demand, Grade grade, boolean wet) {
+        if (left.shapes().isPresent()) {
+            SectionLeft.Shapes shapes = left.shapes().get();
+            return of(member, largest(shapes.least()), largest(shapes.likely()), largest(shapes.most()), hollow, demand, grade, wet);
+        }
         double good = Math.min(1, 2 * left.areaKept() - left.keptLow());
         return of(member, scaled(member, left, good), scaled(member, left, left.areaKept()), scaled(member, left, left.keptLow()), hollow, demand, grade, wet);
     }
+
+    /// By the station where draws of the decay have most used up.
+    ///
+    /// @param most the section with the most decay, to see whether a post is too slender
+    static Optional<Capacity> of(Member member, Governing governing, Optional<Section> most, boolean hollow, Demand demand) {
+        return Work.of(member).map(work -> of(member, work, governing.utilisation(), most, hollow, demand, careful(member), true, Optional.of(governing)));
+    }
+
+    /// No.2 wood, wet in use, as [#of] takes it.
+    static Optional<Stations> stations(Member member, Demand demand) { return Work.of(member).map(work -> new Stations(member, work, demand, careful(member), true)); }
+
+    private static DesignValues careful(Member member) { return DesignValues.orCareful(member.species(), Grade.NO2, member.widthMm(), member.depthMm()); }
+
+    /// The station that governs, one line; empty where none is known.
+    public Optional<String> governs(Units units) {
+        return governing.map(at -> "Most is used up " + (at.stationMm() < 1 ? "at its start" : Words.length(at.stationMm(), units) + " from its start") + ", by " + at.by().words() + ".");
+    }
+
+    static Optional<Section> largest(SectionLeft.Outline outline) { return outline.sound().pieces().stream().findFirst(); }
 
     /// The same with No.2 wood, wet in use: the prudent start for old wood that decays.
     public static Optional<Capacity> of(Member member, SectionLeft left, boolean hollow, Demand demand) { return of(member, left, hollow, demand, Grade.NO2, true); }
@@ -89,16 +116,20 @@ public record Capacity(Member member, Interval utilisation, Verdict verdict, Str
             DesignValues values = DesignValues.orCareful(member.species(), grade, member.widthMm(), member.depthMm());
             double[] uses = {use(work, member, least, demand, values, wet), use(work, member, likely, demand, values, wet), use(work, member, most, demand, values, wet)};
             Interval utilisation = new Interval(Math.min(uses[0], uses[1]), uses[1], Math.max(uses[1], uses[2]));
-            boolean slender = work == Work.POST && most.map(rest -> post(member, rest, values, Duration.NORMAL, wet).slender() > Buckling.MOST_SLENDER).orElse(false);
-            Verdict verdict = hollow ? Verdict.HOLLOW : utilisation.median() > 1 ? Verdict.OVERLOADED : utilisation.high() > 1 || slender ? Verdict.IN_DOUBT : Verdict.BEARS;
-            List<String> assumptions = assumptions(work, member, demand, values, wet);
-            List<Basis> basis = new ArrayList<>(List.of(Basis.memory("NDS 2018", "allowable stress equations of columns, beams and bearing; column and beam stability "
-                    + "confirmed by worked examples that were read"), Adjusted.BASIS, Duration.BASIS));
-            basis.addAll(values.basis());
-            basis.addAll(demand.basis());
-            return new Capacity(member, utilisation, verdict, words(verdict, utilisation, slender), verdict == Verdict.BEARS ? Optional.empty() : Optional.of(ALERT),
-                    shore(work, member, demand), assumptions, basis);
+            return of(member, work, utilisation, most, hollow, demand, values, wet, Optional.empty());
         });
+    }
+
+    private static Capacity of(Member member, Work work, Interval utilisation, Optional<Section> most, boolean hollow, Demand demand, DesignValues values, boolean wet,
+                               Optional<Governing> governing) {
+        boolean slender = work == Work.POST && most.map(rest -> post(member, rest, values, Duration.NORMAL, wet).slender() > Buckling.MOST_SLENDER).orElse(false);
+        Verdict verdict = hollow ? Verdict.HOLLOW : utilisation.median() > 1 ? Verdict.OVERLOADED : utilisation.high() > 1 || slender ? Verdict.IN_DOUBT : Verdict.BEARS;
+        List<Basis> basis = new ArrayList<>(List.of(Basis.memory("NDS 2018", "allowable stress equations of columns, beams and bearing; column and beam stability "
+                + "confirmed by worked examples that were read"), Adjusted.BASIS, Duration.BASIS));
+        basis.addAll(values.basis());
+        basis.addAll(demand.basis());
+        return new Capacity(member, utilisation, verdict, words(verdict, utilisation, slender), verdict == Verdict.BEARS ? Optional.empty() : Optional.of(ALERT),
+                shore(work, member, demand), assumptions(work, member, demand, values, wet, governing.isPresent()), basis, governing);
     }
 
     private static Shore shore(Work work, Member member, Demand demand) {
@@ -160,12 +191,15 @@ public record Capacity(Member member, Interval utilisation, Verdict verdict, Str
         return Optional.of(Section.rectangle(lost * low, w - right * low, front * low, d - back * low));
     }
 
-    private static List<String> assumptions(Work work, Member member, Demand demand, DesignValues values, boolean wet) {
+    private static List<String> assumptions(Work work, Member member, Demand demand, DesignValues values, boolean wet, boolean stations) {
         List<String> all = new ArrayList<>(List.of("The grade of old wood is not known: " + values.grade().said()
                 + (values.group().isEmpty() ? " of the weakest likely wood" : " of " + values.group().replace('-', ' ')) + " as " + values.use().said() + " is taken."));
         switch (work) {
-            case POST -> all.add("Held from going sideways at both ends only, over its whole length; its load stands where it stood when it was whole; the worst section is taken for all of it.");
-            case BEAM_OVER_WIDTH, BEAM_OVER_DEPTH -> all.add("On two supports at its ends, nothing holding its top edge; the worst section is taken for its whole length.");
+            case POST -> all.add("Held from going sideways at both ends only, over its whole length; its load stands where it stood when it was whole; "
+                    + (stations ? "a loss in the middle half of its height is taken for all of it, one nearer to an end is pressed and bent there and not buckled."
+                    : "the worst section is taken for all of it."));
+            case BEAM_OVER_WIDTH, BEAM_OVER_DEPTH -> all.add("On two supports at its ends, nothing holding its top edge; "
+                    + (stations ? "each place by the bending and the shear there, its ends on 1-1/2 in (38 mm) of seat." : "the worst section is taken for its whole length."));
             case SEAT_ALONG -> all.add("Bears on its whole length; where a pier alone holds it up, that bearing is checked apart.");
             case SEAT, FOOT -> all.add("Bears on all of its sound wood.");
         }

@@ -7,15 +7,18 @@ import java.util.random.RandomGenerator;
 /// Finds the numbers of a face's field: the most likely ones given its readings and weak priors, and a few others that
 /// are plausible too, so that an interval does not take the numbers for known.
 ///
-/// Source: Nelder and Mead's simplex search, a standard of numerical texts (from memory), over the logarithm of the evidence
-/// and the prior; then points about the best, spread by the curvature there and weighed by importance.
+/// Source: the quasi-Newton search of Broyden, Fletcher, Goldfarb and Shanno, a standard of numerical texts (from memory), over the
+/// logarithm of the evidence and the prior; then points about the best, spread by the curvature there and weighed by importance.
 final class DecayFit {
-    private static final int MOST_STEPS = 120;
-    private static final double CLOSE = 1e-3;
+    private static final int D = Feel.NUMBERS;
+    private static final int MOST_STEPS = 40;
+    private static final double CLOSE = 2e-3;
+    /// More readings than this tell the numbers no better: the search walks on so many, well spread, and the field then takes them all.
+    private static final int MOST_READINGS = 120;
+    private static final double MOST_WEIGHT = 4;
 
     private final Readings readings;
     private final Feel.Shape shape;
-    private static final double[] WIDEST = {0.4, 0.7, 0.7, 0.7, 0.3};
     private DecayField best;
     private DecayField last;
     private double bestValue = Double.NEGATIVE_INFINITY;
@@ -28,42 +31,105 @@ final class DecayFit {
         this.shape = shape;
     }
 
-    static DecayField fit(Readings readings, Feel.Shape shape) {
-        DecayFit fit = new DecayFit(readings, shape);
-        fit.search();
-        return fit.best;
-    }
+    static DecayField fit(Readings readings, Feel.Shape shape) { return searched(readings, shape).full(readings); }
 
     /// The most likely field first, then `others` plausible ones.
     static List<Weighed> plausible(Readings readings, Feel.Shape shape, int others, RandomGenerator random) {
-        DecayFit fit = new DecayFit(readings, shape);
+        DecayFit fit = searched(readings, shape);
+        List<Weighed> rough = fit.about(others, random);
+        if (fit.readings == readings) return rough;
+        List<Weighed> all = new ArrayList<>();
+        double[] tau = new double[readings.count], nu = new double[readings.count];
+        for (Weighed one : rough) {
+            DecayField field = DecayField.of(readings, one.field.feel(), tau, nu, DecayField.ROUGH);
+            all.add(new Weighed(field, one.weight));
+            tau = field.siteTau();
+            nu = field.siteNu();
+        }
+        return List.copyOf(all);
+    }
+
+    private static DecayFit searched(Readings readings, Feel.Shape shape) {
+        DecayFit fit = new DecayFit(readings.thinned(MOST_READINGS, Feel.USUAL.alongMm(), Feel.USUAL.acrossMm()), shape);
         fit.search();
-        return fit.about(others, random);
+        return fit;
+    }
+
+    private DecayField full(Readings all) { return all == readings ? best : DecayField.of(all, best.feel()); }
+
+    /// The value to be made great at a point; the field there stays in `last`.
+    private double value(double[] point) {
+        Feel feel = Feel.USUAL.shaped(shape).at(point);
+        if (!feel.sane()) return Double.NEGATIVE_INFINITY;
+        last = best == null ? DecayField.of(readings, feel, new double[readings.count], new double[readings.count], DecayField.ROUGH)
+                : DecayField.of(readings, feel, best.siteTau(), best.siteNu(), DecayField.ROUGH);
+        double value = last.logEvidence() + feel.logPrior();
+        if (Double.isNaN(value)) return Double.NEGATIVE_INFINITY;
+        if (value > bestValue) {
+            bestValue = value;
+            best = last;
+        }
+        return value;
+    }
+
+    private static double[] slope(DecayField field) {
+        double[] slope = field.slope(), prior = field.feel().priorSlope();
+        for (int i = 0; i < D; i++) slope[i] += prior[i];
+        return slope;
+    }
+
+    private void search() {
+        double[] point = Feel.USUAL.point();
+        double value = value(point);
+        double[] slope = slope(last);
+        double[][] inverse = new double[D][D];
+        for (int i = 0; i < D; i++) inverse[i][i] = 1 / (2 * Feel.priorBend(i));
+        for (int count = 0; count < MOST_STEPS; count++) {
+            double[] step = times(inverse, slope);
+            double gain = dot(step, slope);
+            if (!(gain > CLOSE)) break;
+            double shorten = Math.min(1, 1 / Math.max(1e-12, largest(step)));
+            double[] next = moved(point, step, shorten);
+            double nextValue = value(next);
+            while (!(nextValue >= value + 1e-4 * shorten * gain) && shorten > 1e-3) {
+                shorten *= 0.4;
+                next = moved(point, step, shorten);
+                nextValue = value(next);
+            }
+            if (!(nextValue > value)) break;
+            double[] nextSlope = slope(last);
+            learn(inverse, minus(next, point), minus(slope, nextSlope));
+            point = next;
+            value = nextValue;
+            slope = nextSlope;
+        }
+    }
+
+    /// Betters the inverse of the curvature by one step and the change of slope along it.
+    private static void learn(double[][] inverse, double[] step, double[] change) {
+        double along = dot(step, change);
+        if (!(along > 1e-12)) return;
+        double[] bent = times(inverse, change);
+        double whole = 1 + dot(change, bent) / along;
+        for (int i = 0; i < D; i++) for (int j = 0; j < D; j++) inverse[i][j] += (whole * step[i] * step[j] - bent[i] * step[j] - step[i] * bent[j]) / along;
     }
 
     private List<Weighed> about(int others, RandomGenerator random) {
         DecayField middle = best;
         double top = bestValue;
-        double[] centre = middle.feel().point(), width = new double[centre.length];
-        for (int i = 0; i < centre.length; i++) {
-            double step = 0.25, low = value(moved(centre, i, -step)), high = value(moved(centre, i, step));
-            double curvature = (2 * top - low - high) / (step * step);
-            width[i] = Math.min(WIDEST[i], 1 / Math.sqrt(Math.max(1, Double.isFinite(curvature) ? curvature : 1)));
-        }
+        double[] centre = middle.feel().point();
+        double[][] triangle = curvature(centre);
         List<DecayField> fields = new ArrayList<>(List.of(middle));
         List<Double> weights = new ArrayList<>(List.of(1.0));
         double sum = 1;
+        double[] off = new double[D];
         for (int k = 0; k < others; k++) {
-            double[] point = centre.clone();
-            double proposed = 0;
-            for (int i = 0; i < point.length; i++) {
-                double off = random.nextGaussian();
-                point[i] += width[i] * off;
-                proposed -= 0.5 * off * off;
-            }
-            double value = value(point);
+            for (int i = 0; i < D; i++) off[i] = k % 2 == 0 ? random.nextGaussian() : -off[i];
+            double[] stray = off.clone();
+            Triangle.backward(triangle, D, stray);
+            double value = value(moved(centre, stray, 1));
             if (value == Double.NEGATIVE_INFINITY) continue;
-            double weight = Math.min(4, Math.exp(value - top - proposed));
+            double weight = Math.min(MOST_WEIGHT, Math.exp(value - top + 0.5 * dot(off, off)));
             fields.add(last);
             weights.add(weight);
             sum += weight;
@@ -73,82 +139,46 @@ final class DecayFit {
         return List.copyOf(all);
     }
 
-    private static double[] moved(double[] point, int i, double by) {
-        double[] moved = point.clone();
-        moved[i] += by;
-        return moved;
-    }
-
-    private double value(double[] point) {
-        Feel feel = Feel.USUAL.at(point);
-        feel = new Feel(feel.meanMm(), feel.spreadMm(), feel.alongMm(), feel.acrossMm(), feel.handMm(), shape);
-        if (!(feel.spreadMm() > 0.5 && feel.spreadMm() < 500 && feel.handMm() > 0.2 && feel.alongMm() < 20000 && feel.acrossMm() < 20000
-                && feel.alongMm() > 5 && feel.acrossMm() > 5)) return Double.NEGATIVE_INFINITY;
-        DecayField field = best == null ? DecayField.of(readings, feel) : DecayField.of(readings, feel, best.siteTau(), best.siteNu());
-        last = field;
-        double value = field.logEvidence() + feel.logPrior();
-        if (Double.isNaN(value)) return Double.NEGATIVE_INFINITY;
-        if (value > bestValue) {
-            bestValue = value;
-            best = field;
-        }
-        return value;
-    }
-
-    private void search() {
-        int d = 5;
-        double[][] points = new double[d + 1][];
-        double[] values = new double[d + 1];
-        double[] step = {0.3, 0.5, 0.5, 0.5, 0.2};
-        for (int i = 0; i <= d; i++) {
-            points[i] = Feel.USUAL.point();
-            if (i > 0) points[i][i - 1] += step[i - 1];
-            values[i] = value(points[i]);
-        }
-        for (int count = 0; count < MOST_STEPS; count++) {
-            sort(points, values);
-            if (values[0] - values[d] < CLOSE) break;
-            double[] centre = new double[d];
-            for (int i = 0; i < d; i++) for (int j = 0; j < d; j++) centre[j] += points[i][j] / d;
-            double[] mirrored = beyond(centre, points[d], 1);
-            double value = value(mirrored);
-            if (value > values[0]) {
-                double[] farther = beyond(centre, points[d], 2);
-                double further = value(farther);
-                put(points, values, d, further > value ? farther : mirrored, Math.max(further, value));
-            } else if (value > values[d - 1]) put(points, values, d, mirrored, value);
-            else {
-                double[] nearer = value > values[d] ? beyond(centre, points[d], 0.5) : beyond(centre, points[d], -0.5);
-                double near = value(nearer);
-                if (near > Math.max(value, values[d])) put(points, values, d, nearer, near);
-                else for (int i = 1; i <= d; i++) {
-                    for (int j = 0; j < d; j++) points[i][j] = 0.5 * (points[0][j] + points[i][j]);
-                    values[i] = value(points[i]);
-                }
+    /// The triangle of the curvature at the best point, by differences of the slope; nowhere flatter than half the prior's own.
+    private double[][] curvature(double[] centre) {
+        double step = 0.1;
+        double[][] bend = new double[D][D];
+        for (int i = 0; i < D; i++) {
+            double[] by = new double[D];
+            by[i] = step;
+            double[] high = value(moved(centre, by, 1)) > Double.NEGATIVE_INFINITY ? slope(last) : new double[D];
+            double[] low = value(moved(centre, by, -1)) > Double.NEGATIVE_INFINITY ? slope(last) : new double[D];
+            for (int j = 0; j < D; j++) {
+                bend[i][j] += (low[j] - high[j]) / (4 * step);
+                bend[j][i] += (low[j] - high[j]) / (4 * step);
             }
         }
+        for (double share = 1; share > 1e-3; share *= 0.5) {
+            double[][] triangle = new double[D][D];
+            for (int i = 0; i < D; i++) for (int j = 0; j < D; j++)
+                triangle[i][j] = i == j ? Math.max(bend[i][i], 0.5 * Feel.priorBend(i)) : share * bend[i][j];
+            if (Triangle.factor(triangle, D)) return triangle;
+        }
+        double[][] plain = new double[D][D];
+        for (int i = 0; i < D; i++) plain[i][i] = Math.sqrt(Feel.priorBend(i));
+        return plain;
     }
 
-    private static void put(double[][] points, double[] values, int at, double[] point, double value) {
-        points[at] = point;
-        values[at] = value;
+    private static double[] moved(double[] from, double[] step, double by) {
+        double[] to = from.clone();
+        for (int i = 0; i < D; i++) to[i] += by * step[i];
+        return to;
     }
 
-    private static double[] beyond(double[] centre, double[] from, double by) {
-        double[] point = new double[centre.length];
-        for (int j = 0; j < point.length; j++) point[j] = centre[j] + by * (centre[j] - from[j]);
-        return point;
-    }
+    private static double[] minus(double[] a, double[] b) { return moved(a, b, -1); }
 
-    private static void sort(double[][] points, double[] values) {
-        for (int i = 1; i < values.length; i++)
-            for (int j = i; j > 0 && values[j] > values[j - 1]; j--) {
-                double value = values[j];
-                values[j] = values[j - 1];
-                values[j - 1] = value;
-                double[] point = points[j];
-                points[j] = points[j - 1];
-                points[j - 1] = point;
-            }
+    private static double dot(double[] a, double[] b) { return Rows.dot(a, b, 0, D); }
+
+    private static double largest(double[] a) { return java.util.Arrays.stream(a).map(Math::abs).max().orElse(0); }
+
+    private static double[] times(double[][] matrix, double[] vector) {
+        double[] out = new double[D];
+        for (int i = 0; i < D; i++) out[i] = dot(matrix[i], vector);
+        return out;
     }
 }

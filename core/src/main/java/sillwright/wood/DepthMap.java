@@ -35,6 +35,28 @@ public final class DepthMap {
         this.volumeMl = volumeMl;
     }
 
+    /// Of a face where every reading was sound: what may be hidden between them.
+    static DepthMap ofSound(Member.Face face, FaceStudy study, List<ProbeReading> probes) { return of(face, study, probes, study.draws.volumesMl()); }
+
+    /// By the most likely field of a face.
+    static DepthMap of(Member.Face face, FaceStudy study, List<ProbeReading> probes) {
+        return of(face, study, probes, study.draws.volumesMl(study.stretches));
+    }
+
+    private static DepthMap of(Member.Face face, FaceStudy study, List<ProbeReading> probes, double[] volumes) {
+        Slab slab = study.slab;
+        FaceGrid grid = FaceGrid.forMap(slab.lengthMm(), slab.acrossMm());
+        double[] depth = new double[grid.cells()], high = new double[depth.length], chance = new double[depth.length], means = new double[depth.length], variances = new double[depth.length];
+        study.field.at(grid.alongs(), grid.acrosses(), means, variances);
+        for (int cell = 0; cell < depth.length; cell++) {
+            double mean = means[cell], deviation = Math.sqrt(variances[cell]);
+            depth[cell] = Math.max(0, Math.min(slab.throughMm(), mean));
+            high[cell] = Math.max(0, Math.min(slab.throughMm(), mean + 1.645 * deviation));
+            chance[cell] = deviation > 0 ? Normal.below((mean - Decay.TOLERANCE_MM) / deviation) : mean > Decay.TOLERANCE_MM ? 1 : 0;
+        }
+        return new DepthMap(face, grid.columns(), grid.rows(), slab.lengthMm(), slab.acrossMm(), slab.throughMm(), depth, high, chance, probes, Interval.of(volumes));
+    }
+
     public Member.Face face() { return face; }
 
     /// Cells along the member.
@@ -65,12 +87,42 @@ public final class DepthMap {
 
     public List<ProbeReading> probes() { return probes; }
 
-    /// Softened and decayed wood beneath this face.
+    /// Softened and decayed wood beneath this face; of a face where every reading was sound what may be hidden between them, in no damage counted.
     public Interval volumeMl() { return volumeMl; }
 
     public double deepestMm() {
         double deepest = 0;
         for (double depth : depthMm) deepest = Math.max(deepest, depth);
         return deepest;
+    }
+
+    /// The greatest most likely or read depth between two stations, mm.
+    double deepestMm(double fromMm, double toMm) {
+        double deepest = 0;
+        for (int c = 0; c < columns; c++) if (alongMm(c) >= fromMm && alongMm(c) <= toMm) for (int r = 0; r < rows; r++) deepest = Math.max(deepest, depthMm(c, r));
+        for (ProbeReading probe : probes) if (probe.spot().alongMm() >= fromMm && probe.spot().alongMm() <= toMm) deepest = Math.max(deepest, probe.depthMm());
+        return deepest;
+    }
+
+    /// Skin likely softer than the tolerance between two stations, mm².
+    double softMm2(double fromMm, double toMm) {
+        int soft = 0;
+        for (int c = 0; c < columns; c++) if (alongMm(c) >= fromMm && alongMm(c) <= toMm) for (int r = 0; r < rows; r++) if (depthMm(c, r) > Decay.TOLERANCE_MM) soft++;
+        return soft * lengthMm / columns * acrossMm / rows;
+    }
+
+    /// The smallest recess from this face that takes all that may be soft between two stations, with a margin of sound wood across the face.
+    Damage.CutOut cutOut(double fromMm, double toMm, double marginMm) {
+        double low = acrossMm, high = 0, deep = 0;
+        for (int c = 0; c < columns; c++)
+            for (int r = 0; r < rows; r++) {
+                if (alongMm(c) < fromMm || alongMm(c) > toMm || chance(c, r) <= Decay.DOUBT) continue;
+                low = Math.min(low, r * acrossMm / rows);
+                high = Math.max(high, (r + 1) * acrossMm / rows);
+                deep = Math.max(deep, highMm(c, r));
+            }
+        if (high <= low) return new Damage.CutOut(face, fromMm, toMm, 0, acrossMm, Math.min(throughMm, deepestMm(fromMm, toMm)));
+        double from = low - marginMm < marginMm ? 0 : low - marginMm, to = high + marginMm > acrossMm - marginMm ? acrossMm : high + marginMm;
+        return new Damage.CutOut(face, fromMm, toMm, from, to, Math.max(deep, Math.min(throughMm, deepestMm(fromMm, toMm))));
     }
 }

@@ -36,6 +36,22 @@ final class Exposures {
         return new Wetting(condition.member(), now.exposure(), stopped.exposure(), condition.wettest().map(wettest -> Math.min(wettest, 1.0)), rating(condition));
     }
 
+    /// As it is, and as it would be with one source stopped and the rest at work.
+    static Wetting without(Condition condition, List<RankedSource> sources, RankedSource stopped) {
+        Exposures left = new Exposures(condition.member());
+        left.open();
+        for (RankedSource source : sources) if (source != stopped) left.wet(source.source());
+        Wetting all = of(condition, sources);
+        return new Wetting(all.member(), all.now(), left.exposure(), all.measured(), all.rating());
+    }
+
+    /// As its place alone would have it, with every source stopped.
+    static Wetting open(Member member) {
+        Exposures open = new Exposures(member);
+        open.open();
+        return new Wetting(member, open.exposure(), open.exposure(), java.util.Optional.empty(), 0);
+    }
+
     private Exposure exposure() { return new Exposure(faces, rain, splash, standing, start, far); }
 
     /// Rain that comes to any piece in its place.

@@ -16,15 +16,23 @@ import sillwright.wood.drying.Dose;
 ///
 /// @param ratings     mean rating, now first, then at the end of each year
 /// @param daysAYear   dose of a year, days, before the wood's resistance
-/// @param yearsToNext until the next whole rating; empty where half of the runs do not reach it in [#LONGEST_YEARS]; a bound that is not reached is that long
+/// @param yearsToNext until the next whole rating, or until [#AS_GOOD_AS_FAILED]; empty where half of the runs do not reach it in [#LONGEST_YEARS]; a bound that is not reached is that long
 public record Forecast(List<Interval> ratings, Interval daysAYear, Optional<Interval> yearsToNext) {
     public static final int CURVE_YEARS = 30, LONGEST_YEARS = 60;
+    /// The curve of the mean rating nears 4 and never comes to it; from here three of four pieces would be through: this program's own choice.
+    public static final double AS_GOOD_AS_FAILED = 3.75;
     private static final int RUNS = 200;
+    private static final List<String> GRADES = List.of("sound", "slight decay", "moderate decay", "severe decay", "as good as failed");
 
     public Forecast { ratings = List.copyOf(ratings); }
 
     /// The rating that [#yearsToNext] counts to.
     public static int next(double rating) { return (int) Math.floor(rating + 1e-9) + 1; }
+
+    /// What a rating is called: `moderate decay`.
+    ///
+    /// @param rating 0 to 4
+    public static String grade(int rating) { return GRADES.get(rating); }
 
     /// By years drawn again and again from those that were worked.
     ///
@@ -32,7 +40,7 @@ public record Forecast(List<Interval> ratings, Interval daysAYear, Optional<Inte
     /// @param others     doses of the years
     /// @param resistance how much more dose this wood stands than the reference
     static Forecast of(double rating, double[] first, double[] others, double resistance, RandomGenerator random) {
-        double from = Dose.days(rating), goal = next(rating);
+        double from = Dose.days(rating), goal = Math.min(next(rating), AS_GOOD_AS_FAILED);
         double[][] at = new double[CURVE_YEARS + 1][RUNS];
         double[] reached = new double[RUNS];
         for (int run = 0; run < RUNS; run++) {
@@ -45,8 +53,8 @@ public record Forecast(List<Interval> ratings, Interval daysAYear, Optional<Inte
                 days += pool[random.nextInt(pool.length)] / resistance;
                 double now = Math.max(rating, Dose.rating(days));
                 if (year <= CURVE_YEARS) at[year][run] = now;
-                if (!there && now >= goal && goal < 4) {
-                    reached[run] = year - 1 + (goal - before) / (now - before);
+                if (!there && now >= goal) {
+                    reached[run] = before >= goal ? year - 1 : year - 1 + (goal - before) / (now - before);
                     there = true;
                 }
                 before = now;

@@ -15,7 +15,7 @@ import sillwright.wood.strength.UnitLoads;
 ///
 /// The bay is the mean spacing of the posts of a side, the depth of a porch how far its roof edge stands out, snow the
 /// building's ground snow taken whole; where one of them was not recorded the usual size or load stands in.
-final class Loads {
+public final class Loads {
     private Loads() {}
 
     /// Empty for a member that bears nothing, is not damaged, or is of a kind that cannot be checked so.
@@ -23,8 +23,16 @@ final class Loads {
         Member member = condition.member();
         Optional<Damage> worst = condition.damages().stream().min((a, b) -> Double.compare(a.section().areaKept(), b.section().areaKept()));
         if (!member.bearsLoad() || worst.isEmpty()) return Optional.empty();
-        return Demand.usual(member, layout(survey, member), unit(survey.building()))
-                .flatMap(demand -> Capacity.of(member, worst.get().section(), condition.state() == Condition.State.HOLLOW, demand));
+        boolean hollow = condition.state() == Condition.State.HOLLOW;
+        SectionLeft left = worst.get().section();
+        return demand(survey, member).flatMap(demand -> condition.governing().isPresent()
+                ? Capacity.of(member, condition.governing().get(), left.shapes().flatMap(shapes -> Capacity.largest(shapes.most())), hollow, demand)
+                : Capacity.of(member, left, hollow, demand));
+    }
+
+    /// What a member is asked to bear; empty for one that bears nothing that can be told from its kind.
+    public static Optional<Demand> demand(Survey survey, Member member) {
+        return member.bearsLoad() ? Demand.usual(member, layout(survey, member), unit(survey.building())) : Optional.empty();
     }
 
     private static UnitLoads unit(Optional<Building> building) {

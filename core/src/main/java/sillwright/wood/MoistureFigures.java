@@ -8,10 +8,10 @@ import sillwright.measure.Figure;
 import sillwright.measure.Inputs;
 import sillwright.measure.Key;
 import sillwright.measure.Kind;
-import sillwright.measure.Refused;
+import sillwright.measure.Vapour;
 import sillwright.walk.Species;
+import sillwright.walk.SpeciesKey;
 import sillwright.wood.moisture.Moisture;
-import sillwright.wood.moisture.Psychrometrics;
 
 /// Figures of water in air and in wood: `emc`, `dewpoint`, `meter`.
 final class MoistureFigures {
@@ -48,7 +48,7 @@ final class MoistureFigures {
     }
 
     private static void dewpoint(Inputs in, Answer.Sheet out) {
-        double dewC = Psychrometrics.dewPointC(in.own("temp"), in.own("rh"));
+        double dewC = Vapour.dewPointC(in.own("temp"), in.own("rh"));
         out.put("dewPoint", dewC, Kind.TEMPERATURE);
         if (dewC < 0) out.beware("below freezing this is the frost point, over ice; a dew point over water lies up to a degree or so lower");
     }
@@ -59,7 +59,7 @@ final class MoistureFigures {
                 "correction", "points added to the reading");
         return new Figure("meter", "wood", "What a resistance meter's reading means at the temperature of the wood.",
                 List.of(Key.of("reading", Kind.PERCENT, "what the meter shows").within("0%", "100%"),
-                        Key.text("species", "the wood it was pushed into", "douglas-fir-coast"),
+                        SpeciesKey.named("the wood it was pushed into", "douglas-fir-coast"), SpeciesKey.gravity(),
                         Key.of("temp", Kind.TEMPERATURE, "temperature of the wood").within("-22F", "160F")),
                 gives,
                 List.of(Basis.memory("Pfaff and Garrahan (1986), as used with ASTM D4444 meters", "temperature equation on the Douglas-fir scale"),
@@ -68,7 +68,7 @@ final class MoistureFigures {
     }
 
     private static void meter(Inputs in, Answer.Sheet out) {
-        Species species = species(in, "species");
+        Species species = SpeciesKey.read(in, out);
         double shown = in.own("reading"), tempC = in.own("temp"), moisture = Moisture.fromMeter(shown, tempC);
         out.put("mc", moisture, Kind.PERCENT).put("withinRange", Moisture.withinMeter(moisture)).put("correction", moisture - shown, Kind.PERCENT);
         if (!species.name().startsWith("douglas-fir"))
@@ -78,14 +78,5 @@ final class MoistureFigures {
         if (tempC < -18 || tempC > 50) out.beware("the temperature table runs from 0 to 120 °F (-18 to 49 °C): this is outside it");
         else if (tempC < 0) out.beware("frozen wood above fibre saturation reads far too low");
         out.beware("salts, rot, waterborne preservative and a wet skin upset a reading; push pins to several depths");
-    }
-
-    /// The species that a key names.
-    static Species species(Inputs in, String key) {
-        try {
-            return Species.named(in.word(key));
-        } catch (Refused refused) {
-            throw in.refuse(key, refused);
-        }
     }
 }

@@ -12,6 +12,7 @@ import sillwright.measure.Kind;
 import sillwright.measure.Quantity;
 import sillwright.measure.Refused;
 import sillwright.walk.Species;
+import sillwright.walk.SpeciesKey;
 import sillwright.wood.moisture.Moisture;
 import sillwright.wood.moisture.Porosity;
 
@@ -27,12 +28,13 @@ final class MovementFigures {
 
     private static List<Key> piece(Key... more) {
         List<Key> keys = new ArrayList<>(List.of(
-                Key.text("species", "the wood", "pine-eastern-white"),
+                SpeciesKey.named("the wood", "pine-eastern-white"),
                 Key.of("width", Kind.LENGTH, "width across the grain at the first moisture").within("1mm", "2m"),
                 Key.of("from", Kind.PERCENT, "moisture when measured or fitted").within("0%", "200%"),
                 Key.of("to", Kind.PERCENT, "moisture it goes to").within("0%", "200%")));
         keys.addAll(List.of(more));
         keys.add(Key.oneOf("grain", "how it was sawn", "flat", "quarter").or("flat"));
+        keys.add(SpeciesKey.gravity());
         return keys;
     }
 
@@ -43,7 +45,7 @@ final class MovementFigures {
     }
 
     private static void movement(Inputs in, Answer.Sheet out) {
-        Species species = MoistureFigures.species(in, "species");
+        Species species = SpeciesKey.read(in, out);
         double shrinkage = Movement.shrinkage(species, grain(in));
         out.put("change", Movement.changeMm(in.own("width"), shrinkage, in.own("from"), in.own("to")), Kind.LENGTH).put("shrinkage", shrinkage, Kind.FRACTION);
         about(species, in, out);
@@ -61,12 +63,13 @@ final class MovementFigures {
     }
 
     private static void gap(Inputs in, Answer.Sheet out) {
-        Species species = MoistureFigures.species(in, "species"), beside = species;
+        Species species = SpeciesKey.read(in, out), beside = species;
         double width = in.own("width"), from = in.own("from"), to = in.own("to"), besideMm = width, besideFrom = from;
         String neighbour = in.word("neighbour");
-        try {
-            if (!Character.isDigit(neighbour.charAt(0)) && neighbour.charAt(0) != '.') beside = Species.named(neighbour);
-            else if (neighbour.endsWith("%")) besideFrom = Quantity.read(neighbour, Kind.PERCENT).own();
+        boolean named = !Character.isDigit(neighbour.charAt(0)) && neighbour.charAt(0) != '.';
+        if (named) beside = SpeciesKey.read(in, out, "neighbour", neighbour);
+        else try {
+            if (neighbour.endsWith("%")) besideFrom = Quantity.read(neighbour, Kind.PERCENT).own();
             else besideMm = Quantity.read(neighbour, Kind.LENGTH).own();
         } catch (Refused refused) {
             throw in.refuse("neighbour", refused);
@@ -98,7 +101,7 @@ final class MovementFigures {
                 "room", "left for liquid at the moisture given, fraction");
         return new Figure("porosity", "wood", "How much of wood is empty, and may take a liquid.",
                 List.of(Key.of("sg", Kind.NUMBER, "oven-dry mass over oven-dry volume, relative to water").within(0.1, 1.3).optional(),
-                        Key.text("species", "the wood, where sg is not given", "pine-eastern-white").optional(),
+                        SpeciesKey.named("the wood, where sg is not given", "pine-eastern-white").optional(),
                         Key.of("moisture", Kind.PERCENT, "moisture at which the room for liquid is wanted").within("0%", "150%").or("12%")),
                 gives,
                 List.of(Basis.memory("Wood Handbook; Siau, Transport Processes in Wood", "1 - G/1.5, and 1 - G(1/1.5 + M) at moisture M"),
@@ -113,7 +116,7 @@ final class MovementFigures {
         double gravity;
         if (in.has("sg")) gravity = in.own("sg");
         else {
-            Species species = MoistureFigures.species(in, "species");
+            Species species = SpeciesKey.byName(in, out);
             gravity = species.gravityOvenDry();
             out.rests(species.basis().get(0));
         }

@@ -1,5 +1,7 @@
 package sillwright.wood;
 
+import java.util.random.RandomGenerator;
+
 /// The normal distribution, good far into its tails.
 ///
 /// Source: error function by its power series below 2 and by its continued fraction above, standards of numerical texts
@@ -23,6 +25,22 @@ final class Normal {
     static double push(double z) {
         if (z > -5) return Math.exp(-0.5 * z * z - LOG_ROOT_2PI) / below(z);
         return Math.exp(-LOG_ROOT_2PI) / (0.5 * scaledTail(-z / ROOT_2));
+    }
+
+    /// A draw of a standard normal, given that it lies above a bound.
+    ///
+    /// Source: Robert, Simulation of truncated normal variables (1995): rejection from an exponential where the bound lies far out (from memory).
+    static double above(double bound, RandomGenerator random) {
+        if (bound < 0.45)
+            while (true) {
+                double z = random.nextGaussian();
+                if (z >= bound) return z;
+            }
+        double rate = (bound + Math.sqrt(bound * bound + 4)) / 2;
+        while (true) {
+            double z = bound - Math.log(1 - random.nextDouble()) / rate, off = z - rate;
+            if (random.nextDouble() <= Math.exp(-0.5 * off * off)) return z;
+        }
     }
 
     static double logDensity(double x, double mean, double variance) {

@@ -17,8 +17,12 @@ import sillwright.wood.Section.Point;
 /// @param depthMm  of the whole section
 /// @param together all that is sound, counted as one; empty where nothing is
 /// @param pieces   the sound pieces that do not touch, the largest first: parted wood does not bend as one, whatever `together` says
-public record SoundSection(double widthMm, double depthMm, Optional<Section> together, List<Section> pieces) {
-    public SoundSection { pieces = List.copyOf(pieces); }
+/// @param slabs    the sound wood as upright slabs side by side, each by its corners, for a drawing
+public record SoundSection(double widthMm, double depthMm, Optional<Section> together, List<Section> pieces, List<List<Point>> slabs) {
+    public SoundSection {
+        pieces = List.copyOf(pieces);
+        slabs = List.copyOf(slabs);
+    }
 
     /// Nearer than this, mm, two lines are one.
     private static final double NONE_MM = 1e-9;
@@ -39,7 +43,10 @@ public record SoundSection(double widthMm, double depthMm, Optional<Section> tog
     /// Of a member at a station, by the maps of its faces; a face without one counts as sound.
     ///
     /// @param high the depth exceeded one time in twenty, in place of the most likely
-    public static SoundSection at(Member member, List<DepthMap> maps, double stationMm, boolean high) {
+    public static SoundSection at(Member member, List<DepthMap> maps, double stationMm, boolean high) { return outline(member, maps, stationMm, high).sound(); }
+
+    /// The softness of the four sides that [#at] takes.
+    static SectionLeft.Outline outline(Member member, List<DepthMap> maps, double stationMm, boolean high) {
         double width = member.widthMm(), depth = member.depthMm();
         FaceProfile[] sides = {FaceProfile.sound(width), FaceProfile.sound(width), FaceProfile.sound(depth), FaceProfile.sound(depth)};
         for (DepthMap map : maps) {
@@ -49,7 +56,7 @@ public record SoundSection(double widthMm, double depthMm, Optional<Section> tog
             int side = member.sectionSide(map.face()).ordinal();
             sides[side] = FaceProfile.sloping(side < 2 ? width : depth, depths);
         }
-        return of(width, depth, sides[0], sides[1], sides[2], sides[3]);
+        return new SectionLeft.Outline(sides[0], sides[1], sides[2], sides[3]);
     }
 
     /// Cuts the section into upright slabs in which no two edges cross, and keeps the trapezoids that are sound.
@@ -135,12 +142,13 @@ public record SoundSection(double widthMm, double depthMm, Optional<Section> tog
                 before = here;
                 reached = cuts[i];
             }
-            if (kept.isEmpty()) return new SoundSection(width, depth, Optional.empty(), List.of());
+            if (kept.isEmpty()) return new SoundSection(width, depth, Optional.empty(), List.of(), List.of());
             List<Section> pieces = new ArrayList<>();
             for (int p : kept.stream().mapToInt(one -> root(one.piece)).distinct().toArray())
                 pieces.add(Section.ofPieces(kept.stream().filter(one -> root(one.piece) == p).map(Trapezoid::corners).toList()));
             pieces.sort((a, b) -> Double.compare(b.areaMm2(), a.areaMm2()));
-            return new SoundSection(width, depth, Optional.of(Section.ofPieces(kept.stream().map(Trapezoid::corners).toList())), pieces);
+            List<List<Point>> slabs = kept.stream().map(Trapezoid::corners).toList();
+            return new SoundSection(width, depth, Optional.of(Section.ofPieces(slabs)), pieces, slabs);
         }
 
         private List<Trapezoid> slab(double x0, double x1) {

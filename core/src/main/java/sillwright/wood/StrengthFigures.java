@@ -138,7 +138,7 @@ final class StrengthFigures {
     private static DesignValues values(Inputs in, Answer.Sheet out, Grade grade, double widthMm, double depthMm) {
         DesignValues values;
         try {
-            values = DesignValues.of(in.word("species"), grade, widthMm, depthMm);
+            values = DesignValues.orKin(in.word("species"), grade, widthMm, depthMm);
         } catch (Refused refused) {
             if (refused.where().equals("grade")) throw in.refuse("grade", refused.what(Units.US), refused.mend());
             throw in.refuse("species", refused);

@@ -1,63 +1,85 @@
 package sillwright.wood;
 
-/// The lower triangle L of a symmetric positive matrix A = L·Lᵀ, row by row in one array the caller owns.
+/// The triangle U of a symmetric positive matrix A = Uᵀ·U: row i from its diagonal on; what lies before the diagonal means nothing.
 ///
-/// Source: Cholesky's factorisation, a standard of numerical texts (from memory).
+/// Source: Cholesky's factorisation, a standard of numerical texts (from memory); two rows at a time, each from the whole rows before it.
 final class Triangle {
     private Triangle() {}
 
-    /// Factors the matrix in place; only its lower half is read, the upper half is left as it was.
+    /// Factors the matrix in place; only its upper half is read.
     ///
     /// @return false when the matrix is not positive, so that the caller can say so
-    static boolean factor(double[] a, int n) {
-        for (int i = 0; i < n; i++) {
-            int row = i * n;
-            for (int j = 0; j <= i; j++) {
-                double sum = a[row + j] - dot(a, row, j * n, j);
-                if (i == j) {
-                    if (!(sum > 0)) return false;
-                    a[row + i] = Math.sqrt(sum);
-                } else a[row + j] = sum / a[j * n + j];
+    static boolean factor(double[][] a, int n) {
+        double[] by = new double[n], next = new double[n];
+        for (int i = 0; i < n; i += 2) {
+            boolean two = i + 1 < n;
+            for (int k = 0; k < i; k++) {
+                by[k] = -a[k][i];
+                if (two) next[k] = -a[k][i + 1];
             }
+            if (two) Rows.add(a[i], by, a[i + 1], next, a, 0, i, i, n);
+            else Rows.add(a[i], by, a, 0, i, i, n);
+            if (!pivot(a[i], i, n)) return false;
+            if (!two) continue;
+            Rows.add(a[i + 1], -a[i][i + 1], a[i], i + 1, n);
+            if (!pivot(a[i + 1], i + 1, n)) return false;
         }
         return true;
     }
 
-    private static double dot(double[] a, int from, int other, int count) {
-        double s0 = 0, s1 = 0, s2 = 0, s3 = 0;
-        int k = 0;
-        for (; k + 3 < count; k += 4) {
-            s0 += a[from + k] * a[other + k];
-            s1 += a[from + k + 1] * a[other + k + 1];
-            s2 += a[from + k + 2] * a[other + k + 2];
-            s3 += a[from + k + 3] * a[other + k + 3];
-        }
-        for (; k < count; k++) s0 += a[from + k] * a[other + k];
-        return s0 + s1 + s2 + s3;
+    private static boolean pivot(double[] row, int i, int n) {
+        if (!(row[i] > 0)) return false;
+        Rows.scale(row, 1 / Math.sqrt(row[i]), i, n);
+        return true;
     }
 
-    /// Solves L·x = b in place.
-    static void forward(double[] l, int n, double[] b) {
+    /// Solves Uᵀ·X = B in place for many right sides at once: row i of B belongs to reading i, and `lengths` tell how far each row reaches.
+    private static void forward(double[][] u, int n, double[][] b, java.util.function.IntUnaryOperator lengths) {
+        double[] by = new double[n], next = new double[n];
+        for (int i = 0; i < n; i += 2) {
+            boolean two = i + 1 < n;
+            for (int k = 0; k < i; k++) {
+                by[k] = -u[k][i];
+                if (two) next[k] = -u[k][i + 1];
+            }
+            if (two) Rows.add(b[i], by, b[i + 1], next, b, 0, i, 0, lengths.applyAsInt(i + 1));
+            else Rows.add(b[i], by, b, 0, i, 0, lengths.applyAsInt(i));
+            Rows.scale(b[i], 1 / u[i][i], 0, lengths.applyAsInt(i));
+            if (!two) continue;
+            Rows.add(b[i + 1], -u[i][i + 1], b[i], 0, lengths.applyAsInt(i + 1));
+            Rows.scale(b[i + 1], 1 / u[i + 1][i + 1], 0, lengths.applyAsInt(i + 1));
+        }
+    }
+
+    /// Solves Uᵀ·X = B in place, rows of one length.
+    static void forward(double[][] u, int n, double[][] b) {
+        if (n > 0) forward(u, n, b, _ -> b[0].length);
+    }
+
+    /// The inverse of Uᵀ into `inverse`, lower half; the rest is made nothing.
+    static void invert(double[][] u, int n, double[][] inverse) {
         for (int i = 0; i < n; i++) {
-            double sum = b[i];
-            for (int k = 0; k < i; k++) sum -= l[i * n + k] * b[k];
-            b[i] = sum / l[i * n + i];
+            java.util.Arrays.fill(inverse[i], 0);
+            inverse[i][i] = 1;
+        }
+        forward(u, n, inverse, i -> i + 1);
+    }
+
+    /// Solves Uᵀ·x = b in place.
+    static void forward(double[][] u, int n, double[] b) {
+        for (int k = 0; k < n; k++) {
+            b[k] /= u[k][k];
+            Rows.add(b, -b[k], u[k], k + 1, n);
         }
     }
 
-    /// Solves Lᵀ·x = b in place.
-    static void backward(double[] l, int n, double[] b) {
-        for (int i = n - 1; i >= 0; i--) {
-            double value = b[i] / l[i * n + i];
-            b[i] = value;
-            for (int k = 0; k < i; k++) b[k] -= l[i * n + k] * value;
-        }
-    }
+    /// Solves U·x = b in place.
+    static void backward(double[][] u, int n, double[] b) { for (int i = n - 1; i >= 0; i--) b[i] = (b[i] - Rows.dot(u[i], b, i + 1, n)) / u[i][i]; }
 
     /// Half the logarithm of the determinant of A.
-    static double halfLogDet(double[] l, int n) {
+    static double halfLogDet(double[][] u, int n) {
         double sum = 0;
-        for (int i = 0; i < n; i++) sum += Math.log(l[i * n + i]);
+        for (int i = 0; i < n; i++) sum += Math.log(u[i][i]);
         return sum;
     }
 }

@@ -1,6 +1,8 @@
 package sillwright.wood;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +11,8 @@ import java.util.function.Consumer;
 import java.util.random.RandomGenerator;
 
 import sillwright.measure.Basis;
+import sillwright.measure.Memo;
+import sillwright.measure.SplitMix;
 import sillwright.measure.Words;
 import sillwright.walk.Member;
 import sillwright.walk.MoistureReading;
@@ -17,17 +21,18 @@ import sillwright.walk.Sighting;
 import sillwright.walk.Sign;
 import sillwright.walk.Survey;
 import sillwright.water.WaterFindings;
+import sillwright.wood.drying.Transport;
 import sillwright.wood.weather.Normals;
 import sillwright.wood.moisture.Moisture;
 
 /// The stage: the condition of every member.
 public final class Wood {
-    /// Soft stretches nearer to each other than this are one damage, mm.
-    private static final double ONE_DAMAGE_MM = 100;
-
     /// Wetter than rain on its face alone would leave it: something that nobody found yet wets it. Own choice: the limit above which wood
     /// counts as at risk.
     private static final double UNEXPLAINED_AT = 0.20;
+
+    /// A smaller share than this is not worth a word.
+    private static final double LEAST_HIDDEN = 0.01;
 
     private Wood() {}
 
@@ -39,23 +44,71 @@ public final class Wood {
     /// @param seed     for the draws; each member draws for itself, so that one more member changes no other
     /// @param progress told each member's name as it begins
     public static WoodFindings find(Survey survey, WaterFindings water, int startDay, long seed, Consumer<String> progress) {
-        Map<String, Condition> all = new LinkedHashMap<>();
+        return find(survey, water, startDay, seed, progress, Memo.NONE, Transport.PLAIN);
+    }
+
+    /// @param memo      what was worked before
+    /// @param transport moves the moisture
+    public static WoodFindings find(Survey survey, WaterFindings water, int startDay, long seed, Consumer<String> progress, Memo memo, Transport transport) {
         List<String> gaps = new ArrayList<>();
+        WoodFindings probed = probed(survey, seed, gaps, progress, memo);
+        Map<String, Outlook> outlooks = outlooks(survey, water, probed.conditions(), startDay, seed, gaps, progress, memo, transport);
+        return new WoodFindings(probed.conditions(), outlooks, probed.capacities(), alone(survey, water, probed.conditions(), outlooks, seed, memo, transport), gaps);
+    }
+
+    /// The conditions and what they bear as they would now be, and the outlook as it was: the weather of many years takes longer to work than a reader waits.
+    public static WoodFindings soon(Survey survey, long seed, Memo memo, WoodFindings before) {
+        WoodFindings probed = probed(survey, seed, new ArrayList<>(), member -> {}, memo);
+        return new WoodFindings(probed.conditions(), before.outlooks(), probed.capacities(), before.alone(), before.gaps());
+    }
+
+    private static WoodFindings probed(Survey survey, long seed, List<String> gaps, Consumer<String> progress, Memo memo) {
+        Map<String, Condition> all = new LinkedHashMap<>();
         if (survey.probes().isEmpty()) gaps.add("No probe reading was taken: how deep the wood has gone is not known. Probe where it is dark, wet or soft, and at every foot and end.");
         if (survey.moistures().isEmpty()) gaps.add("No moisture reading was taken: whether wood is dry enough to mend is not known. Meter each damaged piece 6 in from the damage.");
-        for (Member member : survey.members().values()) {
-            progress.accept(member.title().isEmpty() ? member.id() : member.title());
-            all.put(member.id(), condition(survey, member, new SplitMix(seed ^ member.id().hashCode() * 0x9E3779B97F4A7C15L)));
+        List<Studied> studied = new ArrayList<>(), fresh = new ArrayList<>();
+        for (Member member : survey.members().values()) studied.add(new Studied(survey.about(member), member, Loads.demand(survey, member), seed));
+        for (Studied one : studied) {
+            if (memo.known(one).isPresent()) continue;
+            progress.accept(one.member.title().isEmpty() ? one.member.id() : one.member.title());
+            fresh.add(one);
         }
+        Map<Studied, Condition> worked = new IdentityHashMap<>();
+        List<Condition> conditions = memo.sideBySide(fresh.size(), i -> condition(fresh.get(i), new SplitMix(seed ^ fresh.get(i).member.id().hashCode() * 0x9E3779B97F4A7C15L)));
+        for (int i = 0; i < fresh.size(); i++) worked.put(fresh.get(i), conditions.get(i));
+        for (Studied one : studied) all.put(one.member.id(), memo.of(one, () -> worked.get(one)));
         List<String> bearing = all.values().stream().filter(c -> c.member().bearsLoad() && c.state() == Condition.State.NOT_PROBED).map(c -> c.member().title()).toList();
         if (!bearing.isEmpty() && !survey.probes().isEmpty()) gaps.add("Not probed, and they bear load: " + Words.list(bearing) + ".");
         Map<String, Capacity> capacities = new LinkedHashMap<>();
         for (Condition condition : all.values()) Loads.capacity(survey, condition).ifPresent(capacity -> capacities.put(condition.member().id(), capacity));
-        return new WoodFindings(all, outlooks(survey, water, all, startDay, seed, gaps, progress), capacities, gaps);
+        return new WoodFindings(all, Map.of(), capacities, gaps);
     }
 
+    /// What each of several sources of one member brings, followed in the same weather.
+    private static List<Alone> alone(Survey survey, WaterFindings water, Map<String, Condition> conditions, Map<String, Outlook> outlooks, long seed, Memo memo, Transport transport) {
+        List<String> sources = new ArrayList<>();
+        List<Wetting> wettings = new ArrayList<>();
+        for (String member : outlooks.keySet()) {
+            List<WaterFindings.RankedSource> wets = water.wetting(member);
+            if (wets.size() < 2) continue;
+            for (WaterFindings.RankedSource source : wets) {
+                sources.add(source.id());
+                wettings.add(Exposures.without(conditions.get(member), wets, source));
+            }
+        }
+        if (wettings.isEmpty()) return List.of();
+        Normals normals = survey.building().flatMap(Normals::of).orElseThrow();
+        List<Outlooks.Left> left = memo.of(new Followed(wettings, normals, seed), () -> Outlooks.left(wettings, normals, new SplitMix(seed), transport));
+        List<Alone> all = new ArrayList<>();
+        for (int i = 0; i < left.size(); i++)
+            all.add(new Alone(sources.get(i), wettings.get(i).member().id(), left.get(i).hours(), left.get(i).moisture(), left.get(i).forecast().yearsToNext().map(Interval::median)));
+        return List.copyOf(all);
+    }
+
+    private record Followed(List<Wetting> wettings, Normals normals, long seed) {}
+
     private static Map<String, Outlook> outlooks(Survey survey, WaterFindings water, Map<String, Condition> conditions, int startDay, long seed, List<String> gaps,
-                                                 Consumer<String> progress) {
+                                                 Consumer<String> progress, Memo memo, Transport transport) {
         Optional<Normals> normals = survey.building().flatMap(Normals::of);
         if (normals.isEmpty()) {
             gaps.add("Without monthly normals of the weather, how long the wood takes to dry and how decay would go on are not worked: give them with the building.");
@@ -67,28 +120,44 @@ public final class Wood {
             boolean unexplained = sources.isEmpty() && condition.wettest().filter(wettest -> wettest > UNEXPLAINED_AT).isPresent();
             if (!unexplained) wettings.add(Exposures.of(condition, sources));
         }
-        progress.accept("the weather of the years to come, on " + Words.count(wettings.size(), "member"));
-        Map<String, Outlook> outlooks = new LinkedHashMap<>();
-        for (Outlook outlook : Outlooks.of(wettings, normals.get(), startDay, TREATED_AT, new SplitMix(seed))) outlooks.put(outlook.member(), outlook);
+        Map<String, Outlook> known = new LinkedHashMap<>(), outlooks = new LinkedHashMap<>();
+        List<Wetting> fresh = new ArrayList<>();
+        for (Wetting wetting : wettings)
+            memo.<Outlook>known(new Foreseen(wetting, normals.get(), startDay, seed)).ifPresentOrElse(outlook -> known.put(outlook.member(), outlook), () -> fresh.add(wetting));
+        progress.accept("the weather of the years to come, on " + Words.count(fresh.size(), "member"));
+        List<Outlook> worked = Outlooks.of(fresh, normals.get(), startDay, TREATED_AT, new SplitMix(seed), transport, memo);
+        for (int i = 0; i < worked.size(); i++) {
+            Outlook outlook = worked.get(i);
+            known.put(outlook.member(), memo.of(new Foreseen(fresh.get(i), normals.get(), startDay, seed), () -> outlook));
+        }
+        for (Wetting wetting : wettings) outlooks.put(wetting.member().id(), known.get(wetting.member().id()));
         return outlooks;
     }
 
-    private static Condition condition(Survey survey, Member member, RandomGenerator random) {
-        List<FaceStudy> studies = new ArrayList<>();
+    /// All that a member's condition rests on.
+    private record Studied(Survey survey, Member member, Optional<Demand> demand, long seed) {}
+
+    /// All that a member's outlook rests on.
+    private record Foreseen(Wetting wetting, Normals normals, int startDay, long seed) {}
+
+    private static Condition condition(Studied studied, RandomGenerator random) {
+        Survey survey = studied.survey;
+        Member member = studied.member;
+        Map<Member.Face, List<ProbeReading>> probes = new EnumMap<>(Member.Face.class);
         int readings = 0;
         for (Member.Face face : member.faces()) {
-            List<ProbeReading> probes = survey.probesOn(member.id(), face);
-            readings += probes.size();
-            if (!probes.isEmpty()) studies.add(FaceStudy.of(member, face, probes, random));
+            probes.put(face, survey.probesOn(member.id(), face));
+            readings += probes.get(face).size();
         }
+        MemberStudy study = new MemberStudy(member, probes, random);
         List<Condition.Corrected> moisture = new ArrayList<>();
         for (MoistureReading reading : survey.moisturesOn(member.id())) moisture.add(corrected(reading));
         Optional<Double> wettest = moisture.stream().map(Condition.Corrected::moisture).max(Double::compare);
-        List<Damage> damages = damages(member, studies);
-        Condition.State state = state(survey, member, studies, damages, readings);
-        List<DepthMap> maps = studies.stream().map(study -> study.map).toList();
+        List<Damage> damages = Damages.of(study);
+        Condition.State state = state(survey, member, damages, readings);
         List<Basis> basis = damages.isEmpty() ? List.of(Decay.TOLERANCE) : List.of(Decay.TOLERANCE, Decay.FIELD, Decay.MARGIN);
-        return new Condition(member, state, maps, damages, wettest, moisture, readings, words(state, damages, readings), basis);
+        Optional<Governing> governing = studied.demand.filter(_ -> !damages.isEmpty()).flatMap(demand -> Capacity.stations(member, demand)).map(use -> study.governing(use, damages));
+        return new Condition(member, state, study.maps(), damages, wettest, moisture, readings, words(state, damages, readings, study), basis, study.next(), governing, study.hiddenShare());
     }
 
     private static Condition.Corrected corrected(MoistureReading reading) {
@@ -97,80 +166,7 @@ public final class Wood {
         return new Condition.Corrected(reading.spot().alongMm(), shown, moisture, Moisture.withinMeter(moisture));
     }
 
-    private static List<Damage> damages(Member member, List<FaceStudy> studies) {
-        List<double[]> stretches = new ArrayList<>();
-        for (FaceStudy study : studies) for (double[] one : study.stretches) FaceStudy.merge(stretches, one[0], one[1], ONE_DAMAGE_MM);
-        double margin = member.bearsLoad() ? Decay.LOAD_MARGIN_MM : Decay.TRIM_MARGIN_MM;
-        List<double[]> widened = new ArrayList<>();
-        for (double[] one : stretches) FaceStudy.merge(widened, snapStart(one[0] - margin, margin), snapEnd(one[1] + margin, margin, member.lengthMm()), 0);
-        List<Damage> all = new ArrayList<>();
-        for (double[] one : widened) all.add(damage(member, studies, one[0], one[1], all.size() + 1));
-        return all;
-    }
-
-    /// Sound wood too short to keep at an end counts with the damage.
-    private static double snapStart(double fromMm, double margin) { return fromMm < margin ? 0 : fromMm; }
-
-    private static double snapEnd(double toMm, double margin, double lengthMm) { return toMm > lengthMm - margin ? lengthMm : toMm; }
-
-    private static Damage damage(Member member, List<FaceStudy> studies, double fromMm, double toMm, int count) {
-        FaceStudy worst = studies.getFirst();
-        double deepest = -1, area = 0;
-        boolean ranOut = false;
-        double[] volumes = new double[FaceStudy.draws()];
-        double whole = member.sectionMm2() * (toMm - fromMm) / 1000;
-        for (FaceStudy study : studies) {
-            double here = study.deepestMm(fromMm, toMm);
-            if (here > deepest) {
-                deepest = here;
-                worst = study;
-            }
-            area += study.softMm2(fromMm, toMm);
-            for (ProbeReading probe : study.map.probes())
-                ranOut |= probe.ranOut() && probe.spot().alongMm() >= fromMm && probe.spot().alongMm() <= toMm;
-            if (!study.stretches.isEmpty()) for (int d = 0; d < volumes.length; d++) volumes[d] = Math.min(whole, volumes[d] + study.volumeMl(d, fromMm, toMm));
-        }
-        return new Damage(member.id() + "/" + count, member, worst.map.face(), fromMm, toMm, deepest, FaceStudy.interval(volumes), area,
-                worstSection(member, studies, fromMm, toMm), ranOut);
-    }
-
-    /// The station between two where least of the section is left.
-    private static SectionLeft worstSection(Member member, List<FaceStudy> studies, double fromMm, double toMm) {
-        SectionLeft worst = SectionLeft.whole((fromMm + toMm) / 2);
-        for (FaceStudy study : studies)
-            for (double station : study.stations()) {
-                if (station < fromMm || station > toMm) continue;
-                SectionLeft left = section(member, studies, station);
-                if (left.areaKept() < worst.areaKept()) worst = left;
-            }
-        return worst;
-    }
-
-    private static SectionLeft section(Member member, List<FaceStudy> studies, double stationMm) {
-        double[] likely = losses(member, studies, stationMm, false), high = losses(member, studies, stationMm, true);
-        Section.Kept left = Section.left(member.widthMm(), member.depthMm(), likely[0], likely[1], likely[2], likely[3]);
-        Section.Kept low = Section.left(member.widthMm(), member.depthMm(), high[0], high[1], high[2], high[3]);
-        return new SectionLeft(stationMm, likely[0], likely[1], likely[2], likely[3], left.area(), left.sx(), left.sy(), left.shiftXMm(), left.shiftYMm(),
-                low.area());
-    }
-
-    /// Losses from front, back, left and right; two that would meet leave a hair between them, where nothing is left.
-    private static double[] losses(Member member, List<FaceStudy> studies, double stationMm, boolean high) {
-        double[] losses = new double[4];
-        for (FaceStudy study : studies) losses[member.sectionSide(study.map.face()).ordinal()] = study.lossMm(stationMm, high);
-        keepApart(losses, 0, 1, member.depthMm());
-        keepApart(losses, 2, 3, member.widthMm());
-        return losses;
-    }
-
-    private static void keepApart(double[] losses, int one, int other, double sizeMm) {
-        double most = 0.99 * sizeMm, sum = losses[one] + losses[other];
-        if (sum <= most) return;
-        losses[one] *= most / sum;
-        losses[other] *= most / sum;
-    }
-
-    private static Condition.State state(Survey survey, Member member, List<FaceStudy> studies, List<Damage> damages, int readings) {
+    private static Condition.State state(Survey survey, Member member, List<Damage> damages, int readings) {
         boolean soundsHollow = false;
         for (Survey.Noted<Sighting> noted : survey.sightings()) {
             Sighting sighting = noted.what();
@@ -184,6 +180,13 @@ public final class Wood {
         return deep ? Condition.State.DECAYED : Condition.State.SOFTENED;
     }
 
+    private static String words(Condition.State state, List<Damage> damages, int readings, MemberStudy study) {
+        return words(state, damages, readings) + study.hiddenShare().filter(share -> share.high() >= LEAST_HIDDEN).map(share -> " Between readings that were sound up to "
+                + Words.percent(share.high()) + " of the skin of those faces may still be soft, one time in twenty.").orElse("")
+                + (study.overlaps().isEmpty() ? "" : " Readings from opposite faces went in further than there is wood, " + Words.count(study.overlaps().size(), "time")
+                + ": if it is not soft right through there, one of them is wrong; push again.");
+    }
+
     private static String words(Condition.State state, List<Damage> damages, int readings) {
         String at = Words.count(damages.size(), "soft stretch").replace("stretchs", "stretches");
         return switch (state) {
@@ -193,22 +196,5 @@ public final class Wood {
             case DECAYED -> "Decayed: " + at + ".";
             case HOLLOW -> damages.isEmpty() ? "Sounds hollow, and was not probed." : "Hollow: a probe ran out where it sounds hollow.";
         };
-    }
-
-    /// A small generator of its own, the same on every machine and in a browser.
-    ///
-    /// Source: Steele, Lea and Flood, Fast splittable pseudorandom number generators (2014) (from memory).
-    private static final class SplitMix implements RandomGenerator {
-        private long state;
-
-        SplitMix(long seed) { state = seed; }
-
-        @Override
-        public long nextLong() {
-            long z = state += 0x9E3779B97F4A7C15L;
-            z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
-            z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
-            return z ^ (z >>> 31);
-        }
     }
 }

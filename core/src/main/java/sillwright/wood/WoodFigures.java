@@ -15,6 +15,7 @@ public final class WoodFigures {
         all.addAll(MovementFigures.all());
         all.addAll(SpreadFigures.all());
         all.addAll(DryingFigures.all());
+        all.add(FieldFigure.field());
         all.add(SectionFigure.section());
         all.addAll(StrengthFigures.all());
         all.addAll(MetricFigures.all());

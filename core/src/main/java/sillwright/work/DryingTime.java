@@ -1,7 +1,7 @@
 package sillwright.work;
 
 import sillwright.measure.Basis;
-import sillwright.wood.Outlook;
+import sillwright.wood.Interval;
 
 /// How long to leave wood once its water is stopped, before it is metered again with some hope: the middle of the drying
 /// forecast where the weather is known, else a rule.
@@ -14,21 +14,32 @@ final class DryingTime {
 
     private DryingTime() {}
 
-    /// The wait before one repair: half where the wet end comes off and the rest dries through its end grain, none where the
-    /// whole piece is made new. Wood that no meter was put to counts as wet where its water still runs.
+    /// The wait before one repair: that of opened wood where the work takes the coat off anyway, and takes it off first; half that of wood under its coat where the wet end comes off and the
+    /// rest dries through its end grain; none where the whole piece is made new. Wood that no meter was put to counts as wet where its water still runs.
     static int days(Job job, Treatment treatment) {
         double moisture = job.moisture().orElse(job.water().isEmpty() ? Limits.DRY_ENOUGH : NOT_METERED);
-        int whole = job.outlook().map(DryingTime::days).orElseGet(() -> days(Math.min(job.member().widthMm(), job.member().depthMm()), moisture));
+        int whole = job.outlook().map(outlook -> days(opens(treatment) ? outlook.openedDays() : outlook.dryDownDays())).orElseGet(() -> days(Math.min(job.member().widthMm(), job.member().depthMm()), moisture));
         return switch (treatment) {
             case Treatment.Watch _, Treatment.Replace _ -> 0;
-            case Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _ -> whole;
-            case Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.HalfLap _, Treatment.ScarfSplice _ -> (whole + 1) / 2;
+            case Treatment.Recoat _, Treatment.Reseat _, Treatment.Consolidate _, Treatment.Fill _, Treatment.Dutchman _, Treatment.Sister _ -> whole;
+            case Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.HalfLap _, Treatment.ScarfSplice _, Treatment.ReplacePart _ -> (whole + 1) / 2;
         };
     }
 
+    /// Whether the work takes the coat off the wet place, or the piece down, and leaves it where it is: then that is done before it dries.
+    static boolean opens(Treatment treatment) {
+        return switch (treatment) {
+            case Treatment.Recoat _, Treatment.Reseat _, Treatment.Consolidate _, Treatment.Fill _, Treatment.Dutchman _, Treatment.Sister _ -> true;
+            case Treatment.Watch _, Treatment.Replace _, Treatment.BuildUp _, Treatment.ButtSplice _, Treatment.HalfLap _, Treatment.ScarfSplice _, Treatment.ReplacePart _ -> false;
+        };
+    }
+
+    /// Whether it is opened and then left to dry, before anything else is done.
+    static boolean opensFirst(Job job, Treatment treatment) { return opens(treatment) && days(job, treatment) > 0; }
+
     /// The middle of the forecast.
-    private static int days(Outlook outlook) {
-        double days = outlook.dryDownDays().median();
+    private static int days(Interval forecast) {
+        double days = forecast.median();
         return days <= 0 ? 0 : (int) Math.clamp(Math.ceil(days), LEAST_DAYS, MOST_DAYS);
     }
 

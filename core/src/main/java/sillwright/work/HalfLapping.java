@@ -10,7 +10,6 @@ import sillwright.walk.Member;
 /// Source: length 3 to 4 times the depth, at least 2; two or more bolts or pegs; ends squinted 1:6 to 1:8 (common carpentry
 /// practice, from memory).
 final class HalfLapping {
-    static final int BOLTS = 2;
     static final List<Basis> BASIS = List.of(Basis.memory("Common carpentry practice", "halved scarf in a post: 3 to 4 times the depth, at least 2; two or more bolts; squinted ends"));
 
     private HalfLapping() {}

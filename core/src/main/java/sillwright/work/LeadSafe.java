@@ -26,6 +26,11 @@ public final class LeadSafe {
     /// Exterior work stops above this: 20 mph. Source: HUD Guidelines, ch. 8 (from memory); the rule itself names no speed.
     public static final double STOP_WIND_MPS = Unit.MILE_PER_HOUR.toOwn(20);
 
+    /// Doors and windows are closed within 20 ft of work outside. Source: a trade article quoting 40 CFR 745.85(a)(2)(ii)(A) (read).
+    public static final double CLOSE_MM = Unit.FOOT.toOwn(20);
+    /// A ladder stands one out for four up, its rails 3 ft above where it leans. Source: 29 CFR 1926.1053(b) (from memory).
+    public static final double LADDER_OUT = 0.25, LADDER_ABOVE_MM = Unit.FOOT.toOwn(3);
+
     /// 6 ft. Source: 29 CFR 1926.501(b) (from memory).
     private static final double FALL_MM = Unit.FOOT.toOwn(6);
 
@@ -97,7 +102,7 @@ public final class LeadSafe {
     private static List<String> cautions(Job job, boolean covered, List<Basis> basis) {
         List<String> cautions = new ArrayList<>();
         if (job.built < FIRST_YEAR_FREE && !covered)
-            cautions.add("minor work under the federal rule only while no flame, no uncontained power tool and no hot gun is used; "
+            cautions.add("minor work under the federal rule only while no flame, no uncontained power tool and no hot gun is used and no painted surface is demolished; "
                     + "the paint may hold lead all the same: wet scraping, ground cover and clean-up protect people whatever the rule says");
         if (covered) cautions.add("state and local rules may be stricter; who works unpaid in the home they own and live in is outside the rule, not the hazard");
         if (job.built >= FIRST_YEAR_FREE) cautions.add("built in 1978 or later: the federal lead rule does not apply; older parts built in still may hold lead");

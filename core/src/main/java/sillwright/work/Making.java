@@ -9,7 +9,6 @@ import sillwright.measure.Basis;
 import sillwright.measure.Words;
 import sillwright.walk.Choice;
 import sillwright.walk.Member;
-import sillwright.walk.Species;
 import sillwright.water.WaterFindings.RankedSource;
 import sillwright.work.Rule.Refusal;
 import sillwright.work.Weighing.Option;
@@ -22,16 +21,24 @@ final class Making {
     static Repair repair(String id, Settling.Settled settled, int yearBuilt) {
         Job job = settled.weighed().job();
         List<Option> options = settled.weighed().options();
-        Option taken = settled.weighed().taken();
+        Decided.Chosen chosen = settled.weighed().chosen();
+        Option taken = chosen.taken();
         Treatment treatment = taken.treatment();
         Job gravest = job.urgent() ? job : settled.also().stream().filter(Job::urgent).findFirst().orElse(job);
         Set<Basis> basis = new LinkedHashSet<>(job.condition().basis());
         for (Option option : options) for (Refusal refusal : option.refusals()) basis.addAll(refusal.rule().basis());
         basis.addAll(Rule.LOSES_MORE_WOOD.basis());
         basis.addAll(basis(job, treatment));
-        return new Repair(id, job.damage(), treatment, reasons(job, taken, settled.also()), others(job, taken, options), gravest.urgent(),
+        Comparison comparison = Comparing.of(job, options, chosen);
+        Design design = Designing.of(job, treatment);
+        design.joint().ifPresent(joint -> basis.addAll(joint.basis()));
+        design.stock().ifPresent(stock -> basis.addAll(stock.basis()));
+        if (!design.mixings().isEmpty()) basis.addAll(sillwright.work.resin.Mixing.BASIS);
+        if (!design.checks().isEmpty()) basis.addAll(List.of(sillwright.work.resin.Checks.BASIS));
+        basis.addAll(List.of(Lasting.BASIS));
+        return new Repair(id, job.damage(), treatment, reasons(job, chosen, settled.also(), comparison), others(job, chosen, options), gravest.urgent(),
                 job.water().stream().map(RankedSource::id).toList(), Steps.of(job, treatment), Amounts.pieces(id, job, treatment),
-                Amounts.of(job, treatment), cautions(job, gravest, treatment, yearBuilt), List.copyOf(basis));
+                Amounts.of(job, treatment), cautions(job, gravest, treatment, design, yearBuilt, chosen), List.copyOf(basis), comparison, design, chosen.ruling());
     }
 
     private static List<Basis> basis(Job job, Treatment treatment) {
@@ -45,10 +52,10 @@ final class Making {
         return basis;
     }
 
-    private static List<String> reasons(Job job, Option taken, List<Job> also) {
+    private static List<String> reasons(Job job, Decided.Chosen chosen, List<Job> also, Comparison comparison) {
         List<String> reasons = new ArrayList<>();
-        reasons.add(taken.lostMl() > 0 ? Words.sentence(taken.treatment().words()) + " takes " + share(job, taken) + " of the piece; nothing that keeps more of it would hold."
-                : Words.sentence(taken.treatment().words()) + " takes no original wood, and it will hold.");
+        chosen.ruling().ifPresent(ruling -> reasons.add(Words.sentence(ruling.words()) + (ruling.words().endsWith(".") ? "" : ".")));
+        reasons.add((chosen.taken() == chosen.recommended() ? "" : "Recommended was: ") + comparison.words());
         if (!job.water().isEmpty())
             reasons.add("Wait until the water is stopped: " + Words.list(job.water().stream().limit(3).map(source -> source.words() + " ("
                     + Words.chance(source.probability()) + ")").toList()) + ".");
@@ -60,14 +67,15 @@ final class Making {
         return reasons;
     }
 
-    private static List<Repair.Alternative> others(Job job, Option taken, List<Option> options) {
+    private static List<Repair.Alternative> others(Job job, Decided.Chosen chosen, List<Option> options) {
+        Option taken = chosen.taken();
         List<Repair.Alternative> others = new ArrayList<>();
         for (Option option : options) {
             if (option == taken) continue;
-            String against = option.holds()
+            String against = option == chosen.recommended() ? "is recommended, and was not taken: see why this one" : option.holds()
                     ? option.lostMl() > taken.lostMl()
                             ? "takes " + share(job, option) + " of the piece, where " + (taken.lostMl() > 0 ? share(job, taken) : "none") + " will do"
-                            : "more work, and no more wood kept"
+                            : "would hold, and asks more of the building"
                     : String.join("; ", option.refusals().stream().map(Refusal::words).limit(2).toList());
             others.add(new Repair.Alternative(option.treatment(), option.lostMl(), against));
         }
@@ -77,25 +85,28 @@ final class Making {
     /// Original wood lost, as a share of the piece.
     private static String share(Job job, Option option) { return Words.percent(option.lostMl() * 1000 / (job.member().sectionMm2() * job.member().lengthMm())); }
 
-    private static List<String> cautions(Job job, Job gravest, Treatment treatment, int yearBuilt) {
-        List<String> cautions = new ArrayList<>();
+    private static List<String> cautions(Job job, Job gravest, Treatment treatment, Design design, int yearBuilt, Decided.Chosen chosen) {
+        List<String> cautions = new ArrayList<>(chosen.ruling().map(Ruling::cautions).orElse(List.of()));
         Member member = job.member();
-        boolean cuts = !(treatment instanceof Treatment.Watch || treatment instanceof Treatment.Recoat || treatment instanceof Treatment.Consolidate);
-        if (gravest.urgent() && job.bearsLoad())
+        boolean cuts = treatment.cuts();
+        if (gravest.urgent() && job.bearsLoad() && !Job.carries(member))
+            cautions.add("Rope it off now: it keeps " + Words.percent(gravest.section().areaKept()) + " of its section, and a foot may go through.");
+        else if (gravest.urgent() && job.bearsLoad())
             cautions.add("Stop here first: it bears load and " + (gravest.hollow() ? "is hollow" : "keeps " + Words.percent(gravest.section().areaKept()) + " of its section")
                     + ". Keep people from under it, prop the load on a spread footing, and call a licensed engineer before anything is cut. These figures screen; they do not design.");
         else if (gravest.urgent())
             cautions.add("It is hollow and over people's heads: keep them from under it, and tie it back or take it down.");
-        else if (cuts && job.bearsLoad())
+        else if (cuts && Job.carries(member))
             cautions.add("It bears load: know what comes down on it, prop that on a spread footing a little at a time, and ask a licensed engineer where in doubt.");
         if (!(treatment instanceof Treatment.Watch) && Lead.mayBe(yearBuilt, member))
             cautions.add("Take the old paint for leaded: scrape damp, sheet the ground, no open flame, no dry sanding; the lead rule may bind the work.");
-        if (treatment instanceof Treatment.Consolidate || Amounts.gluedMm2(job, treatment) > 0)
+        if (Amounts.resin(treatment) || Amounts.gluedMm2(job, treatment) > 0)
             cautions.add("Two-part resins and preservatives: gloves, eyes covered, moving air; read the maker's sheet.");
-        if (member.above().own() + job.damage().toMm() > Limits.OVERHEAD_MM)
+        if (member.above().own() + (job.upright() ? job.damage().toMm() : 0) > Limits.OVERHEAD_MM)
             cautions.add("Work at height: ladder one out for four up, standing off the gutter; a scaffold for more than a short job.");
-        if (cuts && job.species().durability() == Species.Durability.SLIGHT)
-            cautions.add(member.species() + " has little durability of its own: new wood may be closer grown, denser, or of a more durable kind, so long as it moves alike.");
+        if (new Strengths(job).whole.filter(whole -> whole > 1).isPresent())
+            cautions.add("By the load assumed even a whole new one would be overloaded: the load is in doubt, and a licensed engineer settles it before strength can decide anything.");
+        design.joint().flatMap(joint -> joint.strength()).ifPresent(strength -> cautions.add("The joint's figures screen, for dry wood of a grade nobody stamped: a licensed engineer settles a joint that bears load."));
         if (job.damage().ranOut())
             cautions.add("A probe ran out here: open it up before the wood is ordered, the soft part may go on.");
         if (job.tooWet() && job.water().isEmpty())

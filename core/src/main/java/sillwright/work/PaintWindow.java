@@ -5,8 +5,8 @@ import java.util.List;
 
 import sillwright.measure.Unit;
 import sillwright.measure.Units;
+import sillwright.measure.Vapour;
 import sillwright.measure.Words;
-import sillwright.wood.moisture.Psychrometrics;
 
 /// Whether it is weather for paint.
 public final class PaintWindow {
@@ -41,7 +41,7 @@ public final class PaintWindow {
     /// @param moisture of the wood, a fraction
     /// @param leastC   the least temperature the paint allows, [#LEAST_C] where its sheet does not say
     public static Verdict judge(double airC, double surfaceC, double humidity, double moisture, double leastC) {
-        double slack = 1e-9, margin = surfaceC - Psychrometrics.dewPointC(airC, humidity);
+        double slack = 1e-9, margin = surfaceC - Vapour.dewPointC(airC, humidity);
         List<String> reasons = new ArrayList<>(), cautions = new ArrayList<>();
         if (airC < leastC - slack) reasons.add("the air is below " + both(leastC));
         if (airC > MOST_C + slack) reasons.add("the air is above " + both(MOST_C));

@@ -1,7 +1,11 @@
 package sillwright.work;
 
+import java.util.Optional;
+
 import sillwright.measure.Units;
 import sillwright.measure.Words;
+import sillwright.work.joint.Fixings;
+import sillwright.work.joint.Joinery;
 
 /// Which screw holds a repair together while its glue sets and after. It is no design for load.
 ///
@@ -12,18 +16,13 @@ final class Screws {
 
     private Screws() {}
 
-    /// `#8 × 1-1/4 in`, or `4 × 30 mm`.
-    static String words(Job job, Treatment treatment) {
-        double thin = Math.min(job.member().widthMm(), job.member().depthMm());
-        double wanted = switch (treatment) {
-            case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.HalfLap _ -> LEAST_MM;
-            case Treatment.Dutchman(_, _, var depth) -> Math.min(2 * depth, job.throughMm() - 6);
-            case Treatment.BuildUp _, Treatment.ButtSplice _ -> thin > THICK_MM ? 89 : thin + 12.7;
-            case Treatment.ScarfSplice _ -> 0.8 * thin;
-            case Treatment.Replace _ -> 2.5 * thin;
-        };
-        double length = CutLine.down(Math.clamp(wanted, LEAST_MM, MOST_MM), job.units());
-        boolean heavy = thin > THICK_MM;
+    /// `#8 × 1-1/4 in`, or `4 × 30 mm`; those of the joint, where it has any.
+    static String words(Job job, Treatment treatment) { return words(job, treatment, Joints.of(job, treatment, Strengths.none(job)).flatMap(Joinery::fixings)); }
+
+    static String words(Job job, Treatment treatment, Optional<Fixings> joint) {
+        Optional<Fixings> fixings = joint.filter(one -> one.sort() == Fixings.Sort.SCREW);
+        double thin = job.thinMm(), length = CutLine.down(fixings.map(Fixings::lengthMm).orElse(Math.clamp(2.5 * thin, LEAST_MM, MOST_MM)), job.units());
+        boolean heavy = fixings.map(one -> one.name().equals("#10")).orElse(thin > THICK_MM);
         return job.units() == Units.US ? (heavy ? "#10 × " : "#8 × ") + Words.length(length, job.units()) : (heavy ? "5 × " : "4 × ") + Words.length(length, job.units());
     }
 }

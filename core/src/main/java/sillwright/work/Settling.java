@@ -5,7 +5,6 @@ import java.util.List;
 
 import sillwright.measure.Words;
 import sillwright.wood.Damage;
-import sillwright.work.Rule.Refusal;
 import sillwright.work.Weighing.Option;
 
 /// Settles damages of one member with each other: new wood for one may take another with it, and splices at both ends that
@@ -15,7 +14,9 @@ final class Settling {
 
     /// A damage and what could be done about it.
     record Weighed(Job job, List<Option> options) {
-        Option taken() { return options.stream().filter(Option::holds).findFirst().orElseThrow(); }
+        Decided.Chosen chosen() { return Decided.of(job, options); }
+
+        Option taken() { return chosen().taken(); }
 
         Reach reach() { return Reach.of(job, taken().treatment()); }
     }
@@ -44,14 +45,15 @@ final class Settling {
             if (sameMember(one, other) && other.reach().fromStart != own.fromStart && !(other.taken().treatment() instanceof Treatment.Replace))
                 far = Math.max(far, other.reach().lengthMm);
         double renewed = Math.min(length, own.lengthMm + far);
-        if (far == 0 || renewed <= Limits.SPLICE_SHARE * length) return one;
+        double most = Worth.of(one.job.member()).renew();
+        if (far == 0 || renewed <= most * length) return one;
         String words = "with its other end it would renew " + Words.length(renewed, one.job.units()) + " of " + Words.length(length, one.job.units());
         List<Option> mended = new ArrayList<>();
         for (Option option : one.options) {
-            List<Refusal> refusals = new ArrayList<>(option.refusals());
+            List<Bar> bars = new ArrayList<>(option.bars());
             boolean end = Reach.of(one.job, option.treatment()).lengthMm > 0 && !(option.treatment() instanceof Treatment.Replace);
-            if (end) refusals.add(new Refusal(Rule.SPLICE_LEAVES_TOO_LITTLE, words));
-            mended.add(new Option(option.treatment(), option.lostMl(), refusals));
+            if (end) bars.add(new Bar(Rule.SPLICE_LEAVES_TOO_LITTLE, Gauge.RENEWED, renewed / length, true, most, () -> words));
+            mended.add(new Option(option.treatment(), option.lostMl(), bars, option.use()));
         }
         return new Weighed(one.job, List.copyOf(mended));
     }
@@ -70,11 +72,11 @@ final class Settling {
     private record Reach(boolean fromStart, double lengthMm, double memberMm) {
         static Reach of(Job job, Treatment treatment) {
             double length = switch (treatment) {
-                case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _ -> 0;
+                case Treatment.Watch _, Treatment.Recoat _, Treatment.Reseat _, Treatment.Consolidate _, Treatment.Fill _, Treatment.Dutchman _, Treatment.Sister _, Treatment.ReplacePart _ -> 0;
                 case Treatment.BuildUp(var height) -> height;
                 case Treatment.ButtSplice(var newMm) -> newMm;
                 case Treatment.HalfLap(var newMm, _) -> newMm;
-            case Treatment.ScarfSplice(var newMm, _, _) -> newMm;
+                case Treatment.ScarfSplice(var newMm, _, _, _) -> newMm;
                 case Treatment.Replace _ -> job.member().lengthMm();
             };
             return new Reach(CutLine.of(job.damage(), job.units()).fromStart(), length, job.member().lengthMm());

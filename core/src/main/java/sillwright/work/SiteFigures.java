@@ -23,12 +23,15 @@ final class SiteFigures {
                         Key.of("windows", Kind.NUMBER, "windows replaced").within(0, 1000).or("0"),
                         Key.of("toLine", Kind.SPAN, "from the surfaces worked on to the property line").within("0ft", "10000ft").optional(),
                         Key.of("height", Kind.SPAN, "of the highest work above the ground").within("0ft", "300ft").optional(),
+                        Key.of("length", Kind.SPAN, "of the wall worked on, along the ground").within("0ft", "1000ft").optional(),
                         Key.of("wind", Kind.WIND, "wind on the day").within("0mph", "150mph").optional()),
                 Figure.gives("covered", "whether the rule covers the job", "groundCover",
                         "how far the ground (inside: floor) cover reaches; nothing where the rule asks for none",
                         "verticalBarrier", "whether a vertical barrier is wanted", "duties", "each with its section",
-                        "ladderOut", "how far the foot of a ladder to that height stands out"),
-                List.of(), "built=1912 area=35ft2 side=exterior toLine=8ft height=18ft wind=12mph", SiteFigures::leadSafe);
+                        "closeWithin", "doors and windows so near are kept closed, outside; nothing where the rule asks for none",
+                        "sheetArea", "ground sheeting outside, from the wall, with its ends",
+                        "ladderOut", "how far the foot of a ladder to that height stands out", "ladderAngle", "of that ladder from the ground", "ladderLength", "from its foot to 3 ft (0.9 m) above that height, where it is tied"),
+                List.of(), "built=1912 area=35ft2 side=exterior toLine=8ft height=18ft length=24ft wind=12mph", SiteFigures::leadSafe);
     }
 
     private static void leadSafe(Inputs in, Answer.Sheet out) {
@@ -39,7 +42,13 @@ final class SiteFigures {
                 in.own("toLine", Double.POSITIVE_INFINITY), in.own("height", 0), in.own("wind", 0)));
         out.put("covered", plan.covered()).put("groundCover", plan.coverMm(), Kind.SPAN).put("verticalBarrier", plan.barrier())
                 .put("duties", plan.duties().isEmpty() ? "none under the federal lead rule" : String.join("; ", plan.duties()));
-        if (in.has("height")) out.put("ladderOut", in.own("height") / 4, Kind.SPAN);
+        out.put("closeWithin", plan.covered() && in.word("side").equals("exterior") ? LeadSafe.CLOSE_MM : 0, Kind.SPAN);
+        if (in.has("length") && in.word("side").equals("exterior")) out.put("sheetArea", plan.covered() ? plan.coverMm() * (in.own("length") + 2 * LeadSafe.COVER_MM) : 0, Kind.AREA);
+        if (in.has("height")) {
+            double height = in.own("height");
+            out.put("ladderOut", height * LeadSafe.LADDER_OUT, Kind.SPAN).put("ladderAngle", Math.toDegrees(Math.atan(1 / LeadSafe.LADDER_OUT)), Kind.ANGLE)
+                    .put("ladderLength", Math.hypot(1, LeadSafe.LADDER_OUT) * (height + LeadSafe.LADDER_ABOVE_MM), Kind.SPAN);
+        }
         if (plan.covered() && in.word("side").equals("exterior") && !in.has("toLine"))
             out.beware("the distance to the property line was not given: within 10 ft (3.05 m) of it a vertical barrier is wanted");
         plan.cautions().forEach(out::beware);

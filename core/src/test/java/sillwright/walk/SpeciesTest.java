@@ -56,6 +56,18 @@ class SpeciesTest {
     }
 
     @Test
+    void a_name_that_the_table_lacks_is_taken_for_its_kin_and_says_so() {
+        assertEquals(Optional.empty(), Species.taken("pine-ponderosa").caution());
+        Species.Taken pine = Species.taken("pine-mystery");
+        assertEquals(Species.orCareful("pine-mystery"), pine.species());
+        assertTrue(pine.caution().orElseThrow().contains("'pine-mystery' is not in the species table: worked as " + pine.species().name()), pine.caution().get());
+        assertThrows(Refused.class, () -> Species.taken("zebrawood"));
+        Species.Taken heavy = Species.taken("zebrawood", 0.64);
+        assertTrue(Math.abs(heavy.species().gravityGreen() - 0.64) <= Species.all().values().stream().mapToDouble(one -> Math.abs(one.gravityGreen() - 0.64)).min().orElseThrow());
+        assertEquals(Species.Durability.SLIGHT, heavy.species().durability(), "weight says nothing of durability");
+    }
+
+    @Test
     void a_known_name_is_itself() {
         for (String name : Species.all().keySet()) assertEquals(name, Species.orCareful(name).name());
     }

@@ -127,6 +127,36 @@ class WalkRefusalsTest {
     }
 
     @Test
+    void open_checks_are_counted_and_have_three_sizes() {
+        Spot spot = spot("post", Member.Face.FRONT, "0 in", "1 in");
+        refused("count", () -> new OpenChecks(spot, 0, mm("6 in"), mm("1/16 in"), mm("1/2 in")));
+        refused("width", () -> new OpenChecks(spot, 3, mm("6 in"), mm("0 in"), mm("1/2 in")));
+        refused("depth", () -> new OpenChecks(spot, 3, mm("6 in"), mm("1/16 in"), mm("0 in")));
+        assertEquals(152.4, new OpenChecks(spot, 3, mm("6 in"), mm("1/16 in"), mm("1/2 in")).toMm(), 1e-9);
+    }
+
+    @Test
+    void an_outline_has_three_places_in_order_and_goes_across() {
+        Profile.Offset a = new Profile.Offset(mm("0 in"), mm("1/2 in")), b = new Profile.Offset(mm("1/2 in"), mm("3/8 in")), c = new Profile.Offset(mm("1 in"), mm("0 in"));
+        refused("offsets", () -> new Profile("casing", "", List.of(a, b)));
+        refused("offsets[2].across", () -> new Profile("casing", "", List.of(a, c, b)));
+        refused("offsets[1]", () -> new Profile("casing", "", List.of(a, a, b)));
+        refused("offsets", () -> new Profile("casing", "", List.of(a, new Profile.Offset(mm("0 in"), mm("1/4 in")), new Profile.Offset(mm("0 in"), mm("0 in")))));
+        assertEquals(3, new Profile("casing", "", List.of(a, b, c)).offsets().size());
+    }
+
+    @Test
+    void checks_past_the_member_are_set_aside_and_the_later_of_two_groups_stands() {
+        Spot spot = spot("post", Member.Face.FRONT, "6 ft 8 in", "1 in"), here = spot("post", Member.Face.FRONT, "1 ft", "1 in");
+        Survey survey = FieldBook.fold("", begunWith(entry("k1", 4, new OpenChecks(spot, 3, mm("6 in"), mm("1/16 in"), mm("1/2 in"))),
+                entry("k2", 5, new OpenChecks(here, 3, mm("6 in"), mm("1/16 in"), mm("9 in"))),
+                entry("k3", 6, new OpenChecks(here, 3, mm("6 in"), mm("1/16 in"), mm("1/2 in"))), entry("k4", 7, new OpenChecks(here, 5, mm("6 in"), mm("1/16 in"), mm("1/2 in"))),
+                entry("k5", 8, new Profile("nobody", "", List.of(new Profile.Offset(mm("0 in"), mm("0 in")), new Profile.Offset(mm("1 in"), mm("1 in")), new Profile.Offset(mm("2 in"), mm("0 in")))))));
+        assertEquals(List.of("length", "depth", "member"), survey.faults().stream().map(Fault::field).toList());
+        assertEquals(List.of(5), survey.checksOn("post").stream().map(OpenChecks::count).toList());
+    }
+
+    @Test
     void a_word_that_is_none_of_a_list_is_refused_with_the_list_or_the_nearest_words() {
         assertTrue(assertThrows(Refused.class, () -> Choice.of(Member.Run.class, "uprigth")).mend().startsWith("use one of upright, level"));
         assertTrue(assertThrows(Refused.class, () -> Choice.of(Sign.class, "gutter-ful")).mend().contains("gutter-full"));

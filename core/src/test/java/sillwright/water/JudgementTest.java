@@ -15,7 +15,7 @@ import static org.junit.jupiter.api.Assertions.*;
 class JudgementTest {
     /// Wear, old paint, insects that need no water, and what the wood itself tells: the wood stage weighs these.
     private static final Set<Sign> TELL_NOTHING_OF_WATER = EnumSet.of(Sign.PEELING_BETWEEN_COATS, Sign.CRAZED_PAINT, Sign.HOLLOW_SOUND, Sign.SAGGING, Sign.FINE_POWDER,
-            Sign.ROUND_HOLES, Sign.OVAL_HOLES, Sign.LOOKS_WEATHERED_ONLY);
+            Sign.ROUND_HOLES, Sign.OVAL_HOLES, Sign.SMALL_ROUND_HOLES, Sign.PELLETS, Sign.PECKED_HOLES, Sign.INSECTS_SEEN, Sign.LOOKS_WEATHERED_ONLY);
 
     @Test
     void every_source_has_a_prior_a_remedy_and_signs_that_tell_of_it() {

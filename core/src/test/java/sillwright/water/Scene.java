@@ -54,6 +54,10 @@ final class Scene {
         return new RoofEdge("main", Edge.EAVE, mm("0ft"), mm("30ft"), mm("10ft"), mm(overhang), Optional.empty(), Optional.empty(), some("15ft"), Optional.of(Quantity.read("8/12", Kind.PITCH)), gutter);
     }
 
+    static RoofEdge rake(String overhang) {
+        return new RoofEdge("gable", Edge.RAKE, mm("0ft"), mm("30ft"), mm("10ft"), mm(overhang), Optional.empty(), some("7ft"), Optional.empty(), Optional.of(Quantity.read("8/12", Kind.PITCH)), Optional.empty());
+    }
+
     static Optional<Gutter> gutter(String size, Downspout... downspouts) {
         return Optional.of(new Gutter(GutterShape.HALF_ROUND, mm(size), Optional.empty(), Optional.of(fall("1/16in/ft")), List.of(downspouts)));
     }
@@ -89,6 +93,12 @@ final class Scene {
 
     Scene seenAt(String side, String left, String above, Sign... signs) {
         for (Sign sign : signs) add(sign, true, side, Optional.empty(), some(left), some(above));
+        return this;
+    }
+
+    /// A look for a sign on a side, at a member or a place there where these are not empty.
+    Scene look(String side, Sign sign, boolean seen, String member, String left, String above) {
+        add(sign, seen, side, Optional.of(member).filter(m -> !m.isEmpty()), left.isEmpty() ? Optional.empty() : some(left), above.isEmpty() ? Optional.empty() : some(above));
         return this;
     }
 

@@ -69,7 +69,7 @@ class MovementTest {
 
     @Test
     void a_neighbour_that_is_neither_wood_nor_width_nor_moisture_is_refused() {
-        for (String neighbour : List.of("pine-estern", "5", "0in", "70F", "300%", "-5in")) assertThrows(Refused.class, () -> gap(neighbour), neighbour);
+        for (String neighbour : List.of("gopherwood", "5", "0in", "70F", "300%", "-5in")) assertThrows(Refused.class, () -> gap(neighbour), neighbour);
     }
 
     private static Answer gap(String neighbour) {

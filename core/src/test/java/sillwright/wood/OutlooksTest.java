@@ -42,7 +42,7 @@ class OutlooksTest {
     @Test
     void more_water_makes_it_wetter_and_decay_quicker_and_stopping_it_helps() {
         Member post = member("post", "pine-eastern-white", Member.Coat.FAILING, Member.EndGrain.BARE, 140, 140);
-        List<Outlook> all = work(wetting(post, Exposure.DRY), wetting(post, WALL), wetting(post, new Exposure(FRONT, 0.2, 0.5, 12, false, false)),
+        List<Outlook> all = work(wetting(post, Exposure.DRY), wetting(post, WALL), wetting(post, new Exposure(FRONT, 1, 1, 24, false, false)),
                 wetting(post, new Exposure(FRONT, 2, 1, 48, false, false)));
         for (int i = 1; i < 4; i++) {
             Outlook less = all.get(i - 1), more = all.get(i);
@@ -64,6 +64,19 @@ class OutlooksTest {
         }
     }
 
+    /// The curve nears 4 and never comes to it, so the worst wood in running water would seem to last for ever.
+    @Test
+    void severe_decay_in_running_water_is_soon_as_good_as_failed_and_said_so() {
+        Member post = member("post", "pine-eastern-white", Member.Coat.NONE, Member.EndGrain.BARE, 140, 140);
+        Outlook soaked = Outlooks.of(List.of(new Wetting(post, SOAKED, Exposure.DRY, Optional.empty(), 3)), lakeside(), 120, 0.16, new Random(7)).getFirst();
+        double years = soaked.asIs().yearsToNext().orElseThrow().median();
+        assertTrue(years > 0.5 && years < 20, years + " years");
+        assertEquals(Optional.empty(), soaked.stopped().yearsToNext(), "under cover and dry it goes no further");
+        Change change = new Change("W1", "post", List.of(), 900, 0, 1.2, 0.14, Optional.of(years), Optional.empty(), Forecast.next(3));
+        assertEquals("900 to 0 h wet a year, moisture over 60 % to 14 %, as good as failed in " + sillwright.measure.Words.count((int) Math.round(years), "year") + " as it is, in over 60 years then",
+                change.words());
+    }
+
     @Test
     void durable_heartwood_lasts_longer_under_the_same_water() {
         List<Outlook> all = work(wetting(member("a", "pine-eastern-white", Member.Coat.NONE, Member.EndGrain.BARE, 140, 140), SOAKED), wetting(member("b", "cedar-western-red", Member.Coat.NONE, Member.EndGrain.BARE, 140, 140), SOAKED));
@@ -80,6 +93,20 @@ class OutlooksTest {
         Wetting painted = new Wetting(member("painted", "pine-eastern-white", Member.Coat.SOUND, Member.EndGrain.COVERED, 140, 40), Exposure.DRY, Exposure.DRY, Optional.of(0.28), 0);
         List<Outlook> read = work(bare, painted);
         assertTrue(read.get(0).dryDownDays().high() < read.get(1).dryDownDays().low(), read.get(0).dryDownDays() + " bare, " + read.get(1).dryDownDays() + " painted");
+    }
+
+    /// What the work takes the coat off anyway need not wait for the coat to let the water out.
+    @Test
+    void with_its_coat_off_and_a_sheet_before_it_wet_wood_dries_in_weeks_where_the_coat_holds_it_for_months() {
+        for (Member.Coat coat : List.of(Member.Coat.SOUND, Member.Coat.FAILING)) {
+            Outlook one = work(new Wetting(member("post", "pine-eastern-white", coat, Member.EndGrain.COVERED, 140, 140), SOAKED, Exposure.DRY, Optional.of(0.32), 1)).getFirst();
+            assertTrue(one.openedDays().median() < one.dryDownDays().median(), coat + ": " + one.openedDays() + " opened, " + one.dryDownDays() + " under its coat");
+            assertTrue(one.openedInAYear() >= one.driesInAYear() && one.words().contains("coat off"), one.words());
+        }
+        Outlook board = work(new Wetting(member("board", "pine-eastern-white", Member.Coat.SOUND, Member.EndGrain.COVERED, 140, 20), SOAKED, Exposure.DRY, Optional.of(0.28), 1)).getFirst();
+        assertTrue(board.openedDays().median() < 30, "an inch board in summer: " + board.openedDays());
+        Outlook bare = work(new Wetting(member("bare", "pine-eastern-white", Member.Coat.NONE, Member.EndGrain.COVERED, 140, 140), SOAKED, Exposure.DRY, Optional.of(0.28), 1)).getFirst();
+        assertEquals(bare.dryDownDays(), bare.openedDays(), "bare already, and no rain comes to it");
     }
 
     @Test
@@ -106,5 +133,30 @@ class OutlooksTest {
         assertThrows(Refused.class, () -> new Wetting(post, WALL, WALL, Optional.empty(), 4));
         assertThrows(Refused.class, () -> new Wetting(post, WALL, WALL, Optional.of(18.0), 1));
         assertThrows(Refused.class, () -> new Exposure(FRONT, Double.NaN, 0, 0, false, false));
+    }
+
+    /// Six hands that take turns as they come.
+    private static final sillwright.measure.Memo HANDS = new sillwright.measure.Memo() {
+        @Override
+        public <T> T of(Object key, Supplier<T> work) { return work.get(); }
+
+        @Override
+        public <T> Optional<T> known(Object key) { return Optional.empty(); }
+
+        @Override
+        public int hands() { return 6; }
+
+        @Override
+        public <T> List<T> sideBySide(int count, IntFunction<T> work) { return IntStream.range(0, count).parallel().mapToObj(work).toList(); }
+    };
+
+    @Test
+    void many_hands_come_to_the_same_last_digit_as_one() {
+        List<Wetting> wettings = new ArrayList<>();
+        for (int i = 0; i < 11; i++)
+            wettings.add(wetting(member("m" + i, i % 2 == 0 ? "pine-eastern-white" : "oak-white", Member.Coat.values()[i % 4], Member.EndGrain.values()[i % 3], 40 + 12 * i, 90), List.of(WALL, SPLASHED, SOAKED).get(i % 3)));
+        List<Outlook> one = Outlooks.of(wettings, lakeside(), 120, 0.16, new Random(7)), many = Outlooks.of(wettings, lakeside(), 120, 0.16, new Random(7), sillwright.wood.drying.Transport.PLAIN, HANDS);
+        assertEquals(one, many);
+        assertEquals(one.subList(0, 5), Outlooks.of(wettings.subList(0, 5), lakeside(), 120, 0.16, new Random(7)), "nor do other members change it");
     }
 }

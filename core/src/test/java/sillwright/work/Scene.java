@@ -26,6 +26,9 @@ public final class Scene {
     public final Map<String, Member> members = new LinkedHashMap<>();
     public final List<WaterFindings.RankedSource> sources = new ArrayList<>();
     public List<Building.Month> months = List.of();
+    public final List<sillwright.walk.OpenChecks> checks = new ArrayList<>();
+    public final List<sillwright.walk.Decision> decisions = new ArrayList<>();
+    public final List<sillwright.walk.WorkDone> works = new ArrayList<>();
     public int year = 1912;
     public Units units = Units.US;
     public List<Double> stock = List.of(8 * 304.8, 10 * 304.8, 12 * 304.8, 16 * 304.8);
@@ -82,7 +85,8 @@ public final class Scene {
 
     public Survey survey() {
         return new Survey(Optional.of(new Building("invented", "Invented house", "invented for a test", year, Optional.empty(), Optional.empty(), months)), sides, members, List.of(),
-                List.of(), List.of(), List.of(), List.of(), 0);
+                List.of(), List.of(), List.of(), works.stream().map(one -> new Survey.Noted<>("w", 1, one)).toList(), checks.stream().map(group -> new Survey.Noted<>("k", 1, group)).toList(), List.of(),
+                decisions.stream().map(one -> new Survey.Noted<>("d", 2, one)).toList(), List.of(), 0);
     }
 
     public WaterFindings water() { return new WaterFindings(List.of(), List.of(), sources, Optional.empty(), List.of()); }

@@ -2,6 +2,8 @@ package sillwright.work;
 
 import module java.base;
 
+import sillwright.work.joint.Scarf;
+
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;

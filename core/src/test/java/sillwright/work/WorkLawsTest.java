@@ -72,20 +72,23 @@ class WorkLawsTest {
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
-    void a_worse_damage_never_keeps_more_wood(long seed) {
+    void a_worse_damage_never_has_less_done_about_it(long seed) {
         Random random = new Random(seed);
         for (int draw = 0; draw < 50; draw++) {
             Member member = member(random, "m", "south");
             Condition.State state = random.nextBoolean() ? Condition.State.SOFTENED : Condition.State.HOLLOW;
             Shape shape = shape(random, member);
             double before = -1;
+            int degree = -1;
             for (int step = 0; step < 6; step++) {
                 WorkFindings work = new Scene().side("south", "").add(member, state, 0.14, shape.on(member, 1)).work();
                 double lost = work.repairs().getFirst().woodLostMl();
                 Repair repair = work.repairs().getFirst();
                 double had = before;
-                assertTrue(lost >= before - 1e-6, () -> member + " lost " + had + " and then " + lost + " with " + repair.treatment());
+                int did = degree, does = repair.treatment().degree();
+                assertTrue(does >= did && (does > did || lost >= had - 1e-6), () -> member + " lost " + had + " by degree " + did + " and then " + lost + " with " + repair.treatment());
                 before = lost;
+                degree = does;
                 shape = shape.worse(random, member);
             }
         }
@@ -93,14 +96,17 @@ class WorkLawsTest {
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
-    void the_others_stand_from_least_wood_lost_to_most_and_each_says_what_speaks_against_it(long seed) {
+    void the_others_stand_from_what_asks_least_to_what_asks_most_and_each_says_what_speaks_against_it(long seed) {
         for (Repair repair : house(seed).work().repairs()) {
-            double before = 0;
+            Treatment before = new Treatment.Watch("");
+            double lost = 0;
             for (Repair.Alternative other : repair.alternatives()) {
-                assertTrue(other.lostMl() >= before, () -> repair.alternatives().toString());
+                assertTrue(other.treatment().degree() >= before.degree(), () -> repair.alternatives().toString());
+                if (other.treatment().degree() == before.degree()) assertTrue(other.lostMl() >= lost, () -> repair.alternatives().toString());
                 assertFalse(other.against().isBlank());
                 assertNotEquals(repair.treatment(), other.treatment());
-                before = other.lostMl();
+                before = other.treatment();
+                lost = other.lostMl();
             }
             assertFalse(repair.reasons().isEmpty());
             assertFalse(repair.basis().isEmpty());
@@ -129,8 +135,9 @@ class WorkLawsTest {
                 case Treatment.BuildUp(var height) -> height;
                 case Treatment.ButtSplice(var newMm) -> newMm;
                 case Treatment.HalfLap(var newMm, var lap) -> newMm - lap;
-                case Treatment.ScarfSplice(var newMm, _, var scarf) -> newMm - scarf;
-                case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _, Treatment.Replace _ -> Double.NaN;
+                case Treatment.ScarfSplice(var newMm, _, var scarf, _) -> newMm - scarf;
+                case Treatment.Watch _, Treatment.Recoat _, Treatment.Reseat _, Treatment.Consolidate _, Treatment.Fill _, Treatment.Dutchman _, Treatment.Sister _, Treatment.ReplacePart _,
+                     Treatment.Replace _ -> Double.NaN;
             };
             if (Double.isNaN(cut)) continue;
             Damage damage = repair.damage();
@@ -144,24 +151,49 @@ class WorkLawsTest {
     @MethodSource("seeds")
     void what_is_bought_is_what_the_repairs_need_and_its_waste_in_whole_packs(long seed) {
         WorkFindings work = house(seed).work();
-        for (Material material : Material.values()) {
-            if (material == Material.SHEETING) continue;
-            double need = 0;
-            List<String> ids = new ArrayList<>();
-            for (Repair repair : work.repairs())
-                for (Repair.Need one : repair.needs()) if (one.material() == material) { need += one.amount(); ids.add(repair.id()); }
-            List<WorkFindings.OrderLine> lines = work.order().stream().filter(line -> line.item().equals(material.words())).toList();
-            assertEquals(need > 0 ? 1 : 0, lines.size(), material.words());
-            if (lines.isEmpty()) continue;
-            WorkFindings.OrderLine line = lines.getFirst();
-            assertEquals(need, line.need(), 1e-6 * need);
-            assertEquals(ids, line.repairs());
+        Map<String, Double> need = new LinkedHashMap<>();
+        Map<String, List<String>> ids = new LinkedHashMap<>();
+        Map<String, Material> materials = new LinkedHashMap<>();
+        for (Repair repair : work.repairs())
+            for (Repair.Need one : repair.needs()) {
+                need.merge(one.item(), one.amount(), Double::sum);
+                List<String> named = ids.computeIfAbsent(one.item(), _ -> new ArrayList<>());
+                if (!named.contains(repair.id())) named.add(repair.id());
+                materials.put(one.item(), one.material());
+            }
+        List<WorkFindings.OrderLine> bought = work.order().stream().filter(line -> line.measure() != WorkFindings.OrderLine.Measure.LENGTH).toList();
+        assertEquals(bought.size(), bought.stream().map(WorkFindings.OrderLine::item).distinct().count(), "each in one line");
+        for (WorkFindings.OrderLine line : bought) {
+            Material material = materials.get(line.item());
+            if (material == null) assertEquals(Material.SHEETING.words(), line.item());
+            if (material == null || material == Material.WASTE_BAG) continue;
+            assertEquals(need.remove(line.item()), line.need(), 1e-6 * line.need());
+            assertEquals(ids.get(line.item()), line.repairs());
             assertEquals(line.packs() * material.pack(), line.buy(), 1e-9);
-            assertTrue(line.buy() >= need * TakeOff.waste(material) - 1e-6 && line.buy() - material.pack() < need * TakeOff.waste(material));
+            assertTrue(line.buy() >= line.need() * (1 + line.waste()) - 1e-6 && line.buy() - material.pack() < line.need() * (1 + line.waste()));
+            assertTrue(line.note().startsWith(line.packs() + " " + material.packed().substring(0, 2)), line.note());
         }
+        need.keySet().removeIf(item -> item.equals(Material.WASTE_BAG.words()));
+        assertEquals(Map.of(), need, "all that is needed is bought");
         double pieces = work.repairs().stream().flatMap(repair -> repair.pieces().stream()).mapToDouble(Repair.Piece::lengthMm).sum();
         double ordered = work.order().stream().filter(line -> line.measure() == WorkFindings.OrderLine.Measure.LENGTH).mapToDouble(WorkFindings.OrderLine::need).sum();
         assertEquals(pieces, ordered, 1e-6);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void every_repair_that_is_worked_on_has_its_tools_and_every_tool_its_repairs(long seed) {
+        WorkFindings work = house(seed).work();
+        List<Tool> tools = work.plan().tools();
+        assertEquals(tools.size(), tools.stream().map(Tool::words).distinct().count(), "each tool in one line");
+        for (Tool tool : tools) assertTrue(tool.count() > 0 && !tool.repairs().isEmpty() && !tool.job().isEmpty() && !tool.words().contains("{}"), tool::toString);
+        for (Repair repair : work.repairs()) {
+            List<String> held = tools.stream().filter(tool -> tool.repairs().contains(repair.id())).map(Tool::name).toList();
+            assertTrue(held.contains("awl or probe"));
+            assertEquals(repair.treatment() instanceof Treatment.Dutchman, held.contains("plunge-cut saw on a rail"));
+            repair.design().joint().ifPresent(joint -> assertTrue(tools.stream().anyMatch(tool -> tool.name().equals("clamp") && tool.repairs().contains(repair.id()) && tool.count() >= joint.clamps())));
+            if (repair.treatment() instanceof Treatment.ScarfSplice scarf) assertTrue(tools.stream().anyMatch(tool -> tool.size().equals("set 1:" + scarf.slope()) && tool.repairs().contains(repair.id())));
+        }
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -178,7 +210,11 @@ class WorkLawsTest {
                 double sawn = bar.pieces().stream().mapToDouble(Repair.Piece::lengthMm).sum() + (bar.pieces().size() - 1) * plan.kerfMm();
                 assertTrue(sawn <= bar.stockMm() + 0.01, () -> sawn + " from " + bar.stockMm());
                 assertEquals(bar.stockMm() - sawn, bar.leftMm(), 0.01);
-                for (Repair.Piece piece : bar.pieces()) assertEquals(plan.species(), piece.species());
+                for (Repair.Piece piece : bar.pieces()) {
+                    assertEquals(plan.species(), piece.species());
+                    assertEquals(plan.quality(), piece.quality());
+                    assertTrue(Math.max(piece.widthMm(), piece.depthMm()) <= plan.widthMm() + 0.8 && Math.min(piece.widthMm(), piece.depthMm()) <= plan.depthMm() + 0.8, () -> piece + " out of " + plan.bought());
+                }
             }
             assertTrue(plan.gap() >= 0 && plan.gap() < 1);
             assertEquals(plan.proven(), plan.gap() == 0);
@@ -187,28 +223,57 @@ class WorkLawsTest {
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
-    void no_task_begins_before_those_it_comes_after_have_ended_and_nobody_works_at_weekends(long seed) {
+    void no_task_begins_before_those_it_comes_after_have_ended_and_nobody_works_at_weekends_or_for_two(long seed) {
         Scene scene = house(seed);
         WorkFindings work = scene.work();
         Map<String, Task> byId = new HashMap<>();
         for (Task task : work.tasks()) assertNull(byId.put(task.id(), task));
-        LocalDate free = scene.start;
         for (Task task : work.tasks()) {
             assertFalse(task.start().isBefore(scene.start) || task.end().isBefore(task.start()));
             for (String before : task.after()) {
-                assertTrue(byId.get(before).end().isBefore(task.start()), () -> task + " begins before " + byId.get(before) + " ends");
+                assertFalse(byId.get(before).end().isAfter(task.start()), () -> task + " begins before " + byId.get(before) + " ends");
+                if (byId.get(before).kind().compareTo(WorkFindings.TaskKind.OPEN_AND_CUT) > 0 || byId.get(before).kind() == WorkFindings.TaskKind.DRY)
+                    assertTrue(byId.get(before).end().isBefore(task.start()), () -> task + " leaves no night after " + byId.get(before));
                 assertTrue(byId.get(before).kind().compareTo(task.kind()) <= 0, () -> task + " after " + byId.get(before));
             }
             if (task.kind() == WorkFindings.TaskKind.DRY) continue;
-            assertFalse(task.start().isBefore(free), () -> "one pair of hands: " + task);
-            free = task.end().plusDays(1);
             for (LocalDate day : List.of(task.start(), task.end())) assertTrue(day.getDayOfWeek().compareTo(DayOfWeek.FRIDAY) <= 0, task::toString);
         }
+        Map<String, Double> hours = new HashMap<>();
+        Map<LocalDate, Integer> days = new HashMap<>();
+        for (var stint : work.plan().timetable().orElseThrow().stints()) {
+            Task task = work.tasks().get(stint.activity());
+            hours.merge(task.id(), stint.minutes() / 60.0, Double::sum);
+            assertFalse(stint.day().isBefore(task.start()) || stint.day().isAfter(task.end()), () -> stint + " of " + task);
+            assertTrue(days.merge(stint.day(), stint.minutes(), Integer::sum) <= 360, () -> "one pair of hands: " + stint);
+        }
+        for (Task task : work.tasks()) assertEquals(task.hours(), hours.getOrDefault(task.id(), 0.0), 0.02, task::toString);
         Set<String> served = work.tasks().stream().flatMap(task -> task.refs().stream()).collect(Collectors.toSet());
         for (Repair repair : work.repairs()) {
             if (!(repair.treatment() instanceof Treatment.Watch)) assertTrue(served.contains(repair.id()), repair::id);
-            if (repair.urgent() && repair.damage().member().bearsLoad())
+            if (repair.urgent() && Job.carries(repair.damage().member()))
                 assertTrue(work.tasks().stream().anyMatch(task -> task.kind() == WorkFindings.TaskKind.SHORE && task.refs().contains(repair.id())), repair::id);
+        }
+    }
+
+    /// What the work takes the coat off anyway is opened before it dries, once, and then dries bare.
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void what_is_opened_anyway_is_opened_before_it_dries(long seed) {
+        Scene scene = house(seed);
+        WorkFindings work = scene.work();
+        for (Task dry : work.tasks()) {
+            if (dry.kind() != WorkFindings.TaskKind.DRY) continue;
+            for (Repair repair : work.repairs()) {
+                if (!dry.refs().contains(repair.id())) continue;
+                List<Task> opening = work.tasks().stream().filter(task -> task.refs().contains(repair.id()) && (task.kind() == WorkFindings.TaskKind.OPEN_TO_DRY || task.kind() == WorkFindings.TaskKind.OPEN_AND_CUT)).toList();
+                boolean first = DryingTime.opens(repair.treatment());
+                for (Task task : opening) {
+                    assertEquals(first, task.kind() == WorkFindings.TaskKind.OPEN_TO_DRY, () -> task + " of " + repair);
+                    assertTrue(first ? task.end().isBefore(dry.start()) : task.start().isAfter(dry.end()), () -> task + " and " + dry);
+                }
+                assertEquals(first, repair.steps().stream().anyMatch(step -> step.contains("keeps rain out and lets air by; it dries") || step.contains("dries flat on stickers under a roof")), repair.steps()::toString);
+            }
         }
     }
 
@@ -221,6 +286,6 @@ class WorkLawsTest {
                 if (open.kind() == WorkFindings.TaskKind.OPEN_AND_CUT && open.refs().contains(repair.id()))
                     for (Task stop : work.tasks())
                         if (stop.kind() == WorkFindings.TaskKind.STOP_WATER && repair.waterFirst().contains(stop.refs().getFirst()))
-                            assertTrue(stop.end().isBefore(open.start()), () -> stop + " and " + open);
+                            assertFalse(stop.end().isAfter(open.start()), () -> stop + " and " + open);
     }
 }

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import sillwright.measure.Units;
 import sillwright.walk.Member;
 import sillwright.walk.MemberKind;
+import sillwright.walk.WorkDone;
 import sillwright.water.Source;
 import sillwright.wood.Condition;
 import sillwright.work.WorkFindings.TaskKind;
@@ -53,21 +54,21 @@ class WorkTest {
         Repair repair = only(scene);
         double cut = 34 * 6.35, lap = 3 * post.widthMm(), scarf = 1397;
         assertEquals(new Treatment.HalfLap(cut + lap, lap), repair.treatment());
-        assertTrue(repair.alternatives().stream().anyMatch(other -> other.treatment().equals(new Treatment.ScarfSplice(cut + scarf, 10, scarf))), "the scarf was weighed, and takes more");
-        assertTrue(repair.needs().contains(new Repair.Need(Material.BOLT, 2)));
+        assertTrue(repair.alternatives().stream().anyMatch(other -> other.treatment().equals(new Treatment.ScarfSplice(cut + scarf, 10, scarf, 0))), "the scarf was weighed, and takes more");
+        assertTrue(repair.needs().stream().anyMatch(need -> need.material() == Material.BOLT && need.amount() == 2 && need.size().contains("×")));
         assertTrue(repair.urgent());
         assertTrue(repair.cautions().getFirst().contains("licensed engineer"));
         assertTrue(repair.steps().getFirst().startsWith("Prop"));
         assertTrue(scene.work().tasks().stream().anyMatch(task -> task.kind() == TaskKind.SHORE && task.refs().contains("R1")));
-        assertTrue(repair.alternatives().stream().anyMatch(other -> other.treatment() instanceof Treatment.Consolidate && other.against().contains("no structural member")));
+        assertTrue(repair.alternatives().stream().anyMatch(other -> other.treatment() instanceof Treatment.Fill && other.against().contains("no structural member")));
     }
 
     @Test
     void a_shallow_soft_place_in_a_sill_is_consolidated_and_filled() {
         Member sill = Scene.sill();
         Repair repair = only(new Scene().add(sill, Condition.State.SOFTENED, 0.13, Scene.sillSpot(sill)));
-        assertInstanceOf(Treatment.Consolidate.class, repair.treatment());
-        assertTrue(((Treatment.Consolidate) repair.treatment()).fillMl() > 0);
+        assertInstanceOf(Treatment.Fill.class, repair.treatment());
+        assertTrue(((Treatment.Fill) repair.treatment()).fillMl() > 0);
         assertEquals(0, repair.woodLostMl());
         assertTrue(repair.pieces().isEmpty());
         assertFalse(repair.urgent());
@@ -112,6 +113,28 @@ class WorkTest {
         WorkFindings.Task dry = tasks.stream().filter(task -> task.kind() == TaskKind.DRY).findFirst().orElseThrow();
         WorkFindings.Task open = tasks.stream().filter(task -> task.kind() == TaskKind.OPEN_AND_CUT).findFirst().orElseThrow();
         assertTrue(dry.start().isAfter(stop.end()) && open.start().isAfter(dry.end()));
+    }
+
+    /// Three days after the last thing it waited for was done, a wood has three days less to dry, and what is done does not come again.
+    @Test
+    void a_plan_made_anew_keeps_what_is_done_and_the_days_already_dried() {
+        Member corner = Scene.corner(Member.Contact.MASONRY);
+        Scene scene = new Scene().add(corner, Condition.State.DECAYED, 0.27, Scene.cornerFoot(corner)).source(Source.SPLASH_FROM_GROUND, "north", 0.8, 8, "corner-board");
+        List<WorkFindings.Task> first = scene.work().tasks();
+        WorkFindings.Task dry = first.stream().filter(task -> task.kind() == TaskKind.DRY).findFirst().orElseThrow();
+        List<WorkFindings.Task> before = first.stream().filter(task -> dry.after().contains(task.id())).toList();
+        assertFalse(before.isEmpty());
+        for (WorkFindings.Task task : before)
+            scene.works.add(new WorkDone(WorkDone.Done.OTHER, scene.start.plusDays(2), "north", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "", Optional.of(task.title()),
+                    Optional.empty(), Optional.empty(), Optional.empty(), ""));
+        scene.start = scene.start.plusDays(5);
+        List<WorkFindings.Task> anew = scene.work().tasks();
+        WorkFindings.Task rest = anew.stream().filter(task -> task.kind() == TaskKind.DRY).findFirst().orElseThrow();
+        assertEquals(dry.title(), rest.title());
+        assertEquals(ChronoUnit.DAYS.between(dry.start(), dry.end()) - 3, ChronoUnit.DAYS.between(rest.start(), rest.end()));
+        assertEquals(scene.start, rest.start());
+        for (WorkFindings.Task task : before) assertTrue(anew.stream().noneMatch(one -> one.title().equals(task.title())), task.title());
+        assertEquals(first.size() - before.size(), anew.size());
     }
 
     @Test
@@ -192,12 +215,16 @@ class WorkTest {
     }
 
     @Test
-    void a_cold_month_is_named() {
+    void paint_waits_for_a_warm_month_and_the_end_is_told_with_its_bound() {
         Scene scene = Scene.house();
         scene.months = Months.chicago();
         scene.start = LocalDate.of(2027, 11, 1);
-        assertTrue(scene.work().gaps().stream().anyMatch(gap -> gap.contains("November (41 °F)")), scene.work().gaps()::toString);
-        scene.start = LocalDate.of(2027, 5, 3);
-        assertTrue(scene.work().gaps().stream().noneMatch(gap -> gap.contains("monthly means")), scene.work().gaps()::toString);
+        WorkFindings work = scene.work();
+        for (WorkFindings.Task task : work.tasks())
+            if (task.kind() == TaskKind.COAT || task.kind() == TaskKind.PRIME) assertTrue(task.start().getMonthValue() >= 3 && task.start().getMonthValue() <= 11, task::toString);
+        var timetable = work.plan().timetable().orElseThrow();
+        assertEquals(work.tasks().size(), timetable.slots().size());
+        assertFalse(timetable.bound().isAfter(timetable.finish()) || timetable.middle().isAfter(timetable.finish()));
+        assertTrue(timetable.wetMonth().isPresent() && timetable.years() > 1);
     }
 }

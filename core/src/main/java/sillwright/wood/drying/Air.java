@@ -1,7 +1,7 @@
 package sillwright.wood.drying;
 
+import sillwright.measure.Vapour;
 import sillwright.wood.moisture.Moisture;
-import sillwright.wood.moisture.Psychrometrics;
 
 /// What the air does to wood, hour by hour: all that [Transport] needs to know of the weather, worked once for the whole stack.
 ///
@@ -35,12 +35,12 @@ public final class Air {
         double t = Math.max(-30, tempC);
         atRest[hour] = Moisture.atRest(t, Math.max(0, Math.min(0.98, humidity)));
         quick[hour] = Timber.quick(t);
-        vapour[hour] = Psychrometrics.saturationPa(t) / SATURATED_PA;
+        vapour[hour] = Vapour.saturationPa(t) / SATURATED_PA;
         runs[hour] = tempC > 0 ? 1 : 0;
         this.rainMm[hour] = rainMm;
     }
 
-    private static final double SATURATED_PA = Psychrometrics.saturationPa(20);
+    private static final double SATURATED_PA = Vapour.saturationPa(20);
 
     public int hours() { return atRest.length; }
 }

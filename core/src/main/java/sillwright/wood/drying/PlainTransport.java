@@ -13,61 +13,63 @@ public final class PlainTransport {
     }
 
     /// How long liquid lies on both faces in this hour.
-    public static void wet(Stack stack, int from, int to, double runs, double rainMm) {
+    private static void wet(Stack stack, int from, int to, double runs, double rainMm) {
         wet(stack.near.left, stack.near.stays, stack.near.wet, rainMm > 0 ? 1 : 0, runs, from, to);
         wet(stack.far.left, stack.far.stays, stack.far.wet, rainMm > 0 ? 1 : 0, runs, from, to);
     }
 
-    /// What liquid does while it lies there, set over what vapour would do.
-    public static void soak(Stack stack, int from, int to, double quick, double rainMm) {
-        double[] near = stack.near.wet, far = stack.far.wet;
-        for (int m = from; m < to; m++) {
-            if (near[m] > 0) liquid(stack, stack.near, m, stack.moisture[0][m], quick, rainMm);
-            if (far[m] > 0) liquid(stack, stack.far, m, stack.moisture[stack.slices - 1][m], quick, rainMm);
-        }
+    /// What liquid does while it lies there, set over what vapour would do; nothing to work out where every face is dry.
+    private static void soak(Stack stack, int from, int to, double quick, double rainMm) {
+        if (any(stack.near.wet, from, to)) liquid(stack, stack.near, stack.moisture[0], quick, rainMm, from, to);
+        if (any(stack.far.wet, from, to)) liquid(stack, stack.far, stack.moisture[stack.slices - 1], quick, rainMm, from, to);
+    }
+
+    private static boolean any(double[] wet, int from, int to) {
+        for (int m = from; m < to; m++) if (wet[m] > 0) return true;
+        return false;
     }
 
     static void hours(Stack stack, Air air, int fromHour, int toHour, int from, int to) {
         for (int h = fromHour; h < toHour; h++) {
             faces(stack, from, to, air.atRest[h], air.quick[h], air.vapour[h], air.runs[h], air.rainMm[h]);
             across(stack, from, to, air.quick[h], air.runs[h]);
-            balance(stack, from, to, air.atRest[h], air.quick[h]);
+            balance(stack, from, to);
+            sides(stack, from, to, air.atRest[h], air.quick[h]);
         }
     }
 
-    /// The step itself, from face to face and back: links between slices, elimination, substitution.
+    /// The step itself, from face to face and back: what drives each slice, links between them, elimination, substitution. A link is kept as one
+    /// number over another, so that a slice costs one division.
     private static void across(Stack stack, int from, int to, double quick, double runs) {
         int last = stack.slices - 1;
         double[][] u = stack.moisture, shed = stack.shed, carried = stack.carried;
-        double[] filled = stack.filled, bound = stack.inWalls, nextFilled = stack.nextFilled, nextBound = stack.nextInWalls, before = stack.link, next = stack.nextLink;
-        double[] work = stack.work;
-        split(u[0], stack.saturation, stack.overRoom, filled, bound, from, to);
+        double[] walls = stack.walls, loose = stack.loose, nextWalls = stack.nextWalls, nextLoose = stack.nextLoose;
+        double[] link = stack.link, over = stack.over, lets = stack.lets, kept = stack.kept, has = stack.has, work = stack.work;
+        root(u[0], stack.saturation, stack.rise, work, from, to);
+        walls(work, stack.bound, quick, walls, from, to);
+        loose(u[0], stack.saturation, stack.overRoom, stack.quarterFree, runs, loose, from, to);
+        first(u[0], stack.stepOverSlice[0], stack.near.pull, stack.near.pulled, kept, has, from, to);
         for (int i = 0; i < last; i++) {
-            double[] step = stack.stepOverSlice[i];
-            split(u[i + 1], stack.saturation, stack.overRoom, nextFilled, nextBound, from, to);
-            walls(u[i], u[i + 1], bound, nextBound, stack.saturation, work, stack.walls, from, to);
-            root(bound, nextBound, stack.rise, work, from, to);
-            grown(work, stack.bound, quick, next, from, to);
-            widened(bound, nextBound, stack.rise, next, from, to);
-            cubes(filled, nextFilled, work, from, to);
-            link(work, stack.free, runs * 0.25, stack.walls, stack.overDistance[i], next, from, to);
-            if (i == 0) first(u[0], step, stack.near.pull, stack.near.pulled, next, shed[0], carried[0], from, to);
-            else {
-                pivot(step, before, next, shed[i - 1], work, from, to);
-                shed(step, next, work, shed[i], from, to);
-                carry(u[i], step, before, carried[i - 1], work, carried[i], from, to);
-            }
-            double[] swap = filled;
-            filled = nextFilled;
-            nextFilled = swap;
-            swap = bound;
-            bound = nextBound;
-            nextBound = swap;
-            swap = before;
-            before = next;
-            next = swap;
+            double[] v = u[i + 1], step = stack.stepOverSlice[i];
+            root(v, stack.saturation, stack.rise, work, from, to);
+            walls(work, stack.bound, quick, nextWalls, from, to);
+            loose(v, stack.saturation, stack.overRoom, stack.quarterFree, runs, nextLoose, from, to);
+            lets(v, stack.saturation, nextWalls, nextLoose, lets, from, to);
+            link(walls, nextWalls, loose, nextLoose, stack.overRise, link, from, to);
+            over(u[i], v, stack.saturation, lets, link, over, stack.overDistance[i], from, to);
+            pivot(step, link, kept, over, work, from, to);
+            shed(step, link, work, shed[i], from, to);
+            held(has, work, from, to);
+            carry(has, over, carried[i], from, to);
+            next(v, stack.stepOverSlice[i + 1], link, work, kept, has, from, to);
+            double[] swap = walls;
+            walls = nextWalls;
+            nextWalls = swap;
+            swap = loose;
+            loose = nextLoose;
+            nextLoose = swap;
         }
-        end(u[last], stack.stepOverSlice[last], stack.far.pull, stack.far.pulled, before, shed[last - 1], carried[last - 1], from, to);
+        end(u[last], stack.stepOverSlice[last], stack.far.pull, stack.far.pulled, kept, has, from, to);
         for (int i = last - 1; i >= 0; i--) back(u[i], u[i + 1], shed[i], carried[i], from, to);
     }
 
@@ -90,23 +92,36 @@ public final class PlainTransport {
             double u = moisture[m], over = u - saturation[m];
             inWalls[m] = u - 0.5 * (over + Math.abs(over));
         }
-        for (int m = from; m < to; m++) pull[m] = (Math.abs(inWalls[m] - atRest) + Stack.TINY) / (Math.abs(moisture[m] - atRest) + Stack.TINY);
-        for (int m = from; m < to; m++) pulled[m] = air[m] * overVapour + half[m] * overQuick / bound[m];
-        for (int m = from; m < to; m++) pulled[m] = pulled[m] / exp(rise[m] * inWalls[m]);
-        for (int m = from; m < to; m++) pull[m] = open[m] * pull[m] / (pulled[m] + film[m] * overVapour);
+        for (int m = from; m < to; m++) pulled[m] = bound[m] * exp(rise[m] * inWalls[m]);
+        for (int m = from; m < to; m++) pull[m] = air[m] * overVapour * bound[m] + half[m] * overQuick + film[m] * overVapour * pulled[m];
+        for (int m = from; m < to; m++) pull[m] = pull[m] * (Math.abs(moisture[m] - atRest) + Stack.TINY);
+        for (int m = from; m < to; m++) pull[m] = open[m] * (Math.abs(inWalls[m] - atRest) + Stack.TINY) * pulled[m] / pull[m];
         for (int m = from; m < to; m++) pulled[m] = pull[m] * atRest;
     }
 
-    /// Liquid soaks into that part of the face where the film is open, no faster than it comes.
-    private static void liquid(Stack stack, Stack.Faces face, int m, double u, double quick, double rainMm) {
-        double saturation = stack.saturation[m], full = stack.full[m], over = u - saturation, above = 0.5 * (over + Math.abs(over));
-        double s = above * stack.overRoom[m], walls = saturation - (u - above), gap = full - u + Stack.TINY;
-        double filling = walls / gap, spread = 0.5 * stack.rise[m] * walls, square = spread * spread;
-        double wallsD = stack.bound[m] * quick * exp(stack.rise[m] * (saturation - 0.5 * walls)) * (1 + square * (1.0 / 6 + square * (1.0 / 120)));
-        double soaks = face.leak[m] * (wallsD * filling + stack.free[m] * 0.25 * (1 + s) * (1 + s * s) * (1 - filling)) / face.half[m];
-        double comes = rainMm > 0 ? face.supply[m] * rainMm / gap : soaks, enters = Math.min(soaks, comes), wet = face.wet[m];
-        face.pull[m] = (1 - wet) * face.pull[m] + wet * enters;
-        face.pulled[m] = (1 - wet) * face.pulled[m] + wet * enters * full;
+    /// Liquid soaks into that part of the face where the film is open, no faster than it comes: as bound water, and where it fills as free water too, by how much of the
+    /// gap to full wood lies in the walls.
+    private static void liquid(Stack stack, Stack.Faces face, double[] moisture, double quick, double rainMm, int from, int to) {
+        double[] walls = stack.walls, gap = stack.over, filled = stack.loose, soaks = stack.lets, comes = stack.link, spread = stack.has;
+        double[] saturation = stack.saturation, full = stack.full, overRoom = stack.overRoom, bound = stack.bound, rise = stack.rise, free = stack.free;
+        double[] leak = face.leak, fills = face.fills, supply = face.supply, half = face.half, wet = face.wet, pull = face.pull, pulled = face.pulled;
+        for (int m = from; m < to; m++) {
+            double over = moisture[m] - saturation[m];
+            walls[m] = 0.5 * (Math.abs(over) - over);
+        }
+        for (int m = from; m < to; m++) filled[m] = (moisture[m] - saturation[m] + walls[m]) * overRoom[m];
+        for (int m = from; m < to; m++) gap[m] = full[m] - moisture[m] + Stack.TINY;
+        for (int m = from; m < to; m++) soaks[m] = bound[m] * quick * exp(rise[m] * (saturation[m] - 0.5 * walls[m])) * walls[m];
+        for (int m = from; m < to; m++) spread[m] = 0.25 * rise[m] * rise[m] * walls[m] * walls[m];
+        for (int m = from; m < to; m++) soaks[m] = soaks[m] * (1 + spread[m] * (1.0 / 6 + spread[m] * (1.0 / 120)));
+        for (int m = from; m < to; m++) soaks[m] = leak[m] * soaks[m] + fills[m] * free[m] * 0.25 * (1 + filled[m]) * (1 + filled[m] * filled[m]) * (gap[m] - walls[m]);
+        if (rainMm > 0) {
+            for (int m = from; m < to; m++) comes[m] = supply[m] * rainMm * half[m];
+            for (int m = from; m < to; m++) soaks[m] = 0.5 * (soaks[m] + comes[m] - Math.abs(soaks[m] - comes[m]));
+        }
+        for (int m = from; m < to; m++) soaks[m] = wet[m] * soaks[m] / (gap[m] * half[m]);
+        for (int m = from; m < to; m++) pull[m] = (1 - wet[m]) * pull[m] + soaks[m];
+        for (int m = from; m < to; m++) pulled[m] = (1 - wet[m]) * pulled[m] + soaks[m] * full[m];
     }
 
     /// exp(x) for 0 to 1.4, within 2e-6: the fourth power of a short series.
@@ -117,97 +132,95 @@ public final class PlainTransport {
         return square * square;
     }
 
-    /// Parts moisture into what the walls hold and what lies free, this as a share of its room.
-    private static void split(double[] u, double[] saturation, double[] overRoom, double[] filled, double[] bound, int from, int to) {
+    /// The fourth root of exp(rise · u), u what the walls hold.
+    private static void root(double[] u, double[] saturation, double[] rise, double[] root, int from, int to) {
         for (int m = from; m < to; m++) {
-            double over = u[m] - saturation[m], free = 0.5 * (over + Math.abs(over));
-            filled[m] = free * overRoom[m];
-            bound[m] = u[m] - free;
-        }
-    }
-
-    /// How much of the step from one slice's moisture to the next is of bound water; where the two are alike, all or nothing by which side of
-    /// saturation they lie on.
-    private static void walls(double[] u, double[] v, double[] boundU, double[] boundV, double[] saturation, double[] work, double[] walls, int from, int to) {
-        for (int m = from; m < to; m++) work[m] = 2 * saturation[m] - boundU[m] - boundV[m];
-        for (int m = from; m < to; m++) walls[m] = Math.abs(boundU[m] - boundV[m]) + Stack.TINY * work[m];
-        for (int m = from; m < to; m++) work[m] = Math.abs(u[m] - v[m]) + Stack.TINY * (work[m] + (u[m] - boundU[m] + v[m] - boundV[m])) + Stack.LEAST;
-        for (int m = from; m < to; m++) walls[m] = walls[m] / work[m];
-    }
-
-    /// The fourth root of exp(rise · u) at the middle of two bound moistures.
-    private static void root(double[] u, double[] v, double[] rise, double[] root, int from, int to) {
-        for (int m = from; m < to; m++) {
-            double q = 0.125 * rise[m] * (u[m] + v[m]);
+            double over = u[m] - saturation[m], q = 0.25 * rise[m] * (u[m] - 0.5 * (over + Math.abs(over)));
             root[m] = 1 + q * (1 + q * (0.5 + q * (1.0 / 6 + q * (1.0 / 24 + q * (1.0 / 120)))));
         }
     }
 
-    /// D at the middle of two bound moistures, from that root.
-    private static void grown(double[] root, double[] bound, double quick, double[] d, int from, int to) {
+    /// D of bound water, from that root; over the rise it is also the sum of D up to that moisture.
+    private static void walls(double[] root, double[] bound, double quick, double[] walls, int from, int to) {
         for (int m = from; m < to; m++) {
             double square = root[m] * root[m];
-            d[m] = square * square * bound[m] * quick;
+            walls[m] = square * square * bound[m] * quick;
         }
     }
 
-    /// From D at the middle to its mean between two moistures: sinh(x)/x, x half the step times the rise.
-    private static void widened(double[] u, double[] v, double[] rise, double[] d, int from, int to) {
+    /// The sum of D of free water up to one moisture: it grows with the fourth power of the filled share of the room.
+    private static void loose(double[] u, double[] saturation, double[] overRoom, double[] quarterFree, double runs, double[] loose, int from, int to) {
         for (int m = from; m < to; m++) {
-            double spread = 0.5 * rise[m] * (u[m] - v[m]), square = spread * spread;
-            d[m] = d[m] * (1 + square * (1.0 / 6 + square * (1.0 / 120)));
+            double over = u[m] - saturation[m], s = 0.5 * (over + Math.abs(over)) * overRoom[m], square = s * s;
+            loose[m] = quarterFree[m] * runs * square * square;
         }
     }
 
-    /// Four times the mean of s³ between s and t.
-    private static void cubes(double[] s, double[] t, double[] cubes, int from, int to) {
-        for (int m = from; m < to; m++) cubes[m] = (s[m] + t[m]) * (s[m] * s[m] + t[m] * t[m]);
-    }
-
-    /// Bound and free water together, over the distance: m/s.
-    private static void link(double[] cubes, double[] free, double quarter, double[] walls, double[] overDistance, double[] link, int from, int to) {
-        for (int m = from; m < to; m++) link[m] = (link[m] * walls[m] + free[m] * quarter * cubes[m] * (1 - walls[m])) * overDistance[m];
-    }
-
-    private static void first(double[] u, double[] step, double[] pull, double[] pulled, double[] next, double[] shed, double[] carried, int from, int to) {
+    /// How far one moisture lies from saturation, times D there: of bound water below, of free water above.
+    private static void lets(double[] u, double[] saturation, double[] walls, double[] loose, double[] lets, int from, int to) {
         for (int m = from; m < to; m++) {
-            double c = step[m] * next[m], pivot = 1 / (1 + c + step[m] * pull[m]);
-            shed[m] = c * pivot;
-            carried[m] = (u[m] + step[m] * pulled[m]) * pivot;
+            double over = u[m] - saturation[m];
+            lets[m] = 0.5 * (Math.abs(over) - over) * walls[m] + 4 * loose[m];
         }
     }
 
-    private static void pivot(double[] step, double[] before, double[] next, double[] shedBefore, double[] pivot, int from, int to) {
-        for (int m = from; m < to; m++) pivot[m] = 1 / (1 + step[m] * next[m] + step[m] * before[m] * (1 - shedBefore[m]));
+    /// The sum of D between two moistures.
+    private static void link(double[] walls, double[] nextWalls, double[] loose, double[] nextLoose, double[] overRise, double[] link, int from, int to) {
+        for (int m = from; m < to; m++) link[m] = (walls[m] - nextWalls[m]) * overRise[m] + loose[m] - nextLoose[m];
     }
 
-    private static void shed(double[] step, double[] next, double[] pivot, double[] shed, int from, int to) {
-        for (int m = from; m < to; m++) shed[m] = step[m] * next[m] * pivot[m];
+    /// That sum and the step between the two moistures: one over the other is the mean of D between them, or D itself where they are alike.
+    private static void over(double[] u, double[] v, double[] saturation, double[] lets, double[] link, double[] over, double[] overDistance, int from, int to) {
+        for (int m = from; m < to; m++) over[m] = Math.abs(u[m] - v[m]) + Stack.TINY * Math.abs(v[m] - saturation[m]) + Stack.LEAST;
+        for (int m = from; m < to; m++) link[m] = (Math.abs(link[m]) + Stack.TINY * lets[m]) * overDistance[m];
     }
 
-    private static void carry(double[] u, double[] step, double[] before, double[] carriedBefore, double[] pivot, double[] carried, int from, int to) {
-        for (int m = from; m < to; m++) carried[m] = (u[m] + step[m] * before[m] * carriedBefore[m]) * pivot[m];
+    private static void first(double[] u, double[] step, double[] pull, double[] pulled, double[] kept, double[] has, int from, int to) {
+        for (int m = from; m < to; m++) kept[m] = 1 + step[m] * pull[m];
+        for (int m = from; m < to; m++) has[m] = u[m] + step[m] * pulled[m];
     }
 
-    private static void end(double[] u, double[] step, double[] pull, double[] pulled, double[] before, double[] shedBefore, double[] carriedBefore, int from, int to) {
-        for (int m = from; m < to; m++) {
-            double a = step[m] * before[m], pivot = 1 / (1 + step[m] * pull[m] + a * (1 - shedBefore[m]));
-            u[m] = (u[m] + step[m] * pulled[m] + a * carriedBefore[m]) * pivot;
-        }
+    private static void pivot(double[] step, double[] link, double[] kept, double[] over, double[] pivot, int from, int to) {
+        for (int m = from; m < to; m++) pivot[m] = 1 / (kept[m] * over[m] + step[m] * link[m]);
+    }
+
+    private static void shed(double[] step, double[] link, double[] pivot, double[] shed, int from, int to) {
+        for (int m = from; m < to; m++) shed[m] = step[m] * link[m] * pivot[m];
+    }
+
+    private static void held(double[] has, double[] pivot, int from, int to) {
+        for (int m = from; m < to; m++) has[m] = has[m] * pivot[m];
+    }
+
+    private static void carry(double[] held, double[] over, double[] carried, int from, int to) {
+        for (int m = from; m < to; m++) carried[m] = held[m] * over[m];
+    }
+
+    private static void next(double[] v, double[] step, double[] link, double[] pivot, double[] kept, double[] has, int from, int to) {
+        for (int m = from; m < to; m++) kept[m] = 1 + step[m] * link[m] * kept[m] * pivot[m];
+        for (int m = from; m < to; m++) has[m] = v[m] + step[m] * link[m] * has[m];
+    }
+
+    private static void end(double[] u, double[] step, double[] pull, double[] pulled, double[] kept, double[] has, int from, int to) {
+        for (int m = from; m < to; m++) u[m] = (has[m] + step[m] * pulled[m]) / (kept[m] + step[m] * pull[m]);
     }
 
     private static void back(double[] here, double[] next, double[] shed, double[] carried, int from, int to) {
         for (int m = from; m < to; m++) here[m] = carried[m] + shed[m] * next[m];
     }
 
-    /// What came in and went out, from the fluxes themselves and not from the change; then the sides.
-    public static void balance(Stack stack, int from, int to, double atRest, double quick) {
+    /// What came in and went out, from the fluxes themselves and not from the change.
+    private static void balance(Stack stack, int from, int to) {
         double[] first = stack.moisture[0], last = stack.moisture[stack.slices - 1];
         double[] gained = stack.gained, wetHours = stack.wetHours, nearPull = stack.near.pull, nearPulled = stack.near.pulled, farPull = stack.far.pull;
         double[] farPulled = stack.far.pulled, nearWet = stack.near.wet, farWet = stack.far.wet;
         double step = stack.stepS, hours = step / 3600;
         for (int m = from; m < to; m++) gained[m] += step * (nearPulled[m] - nearPull[m] * first[m] + farPulled[m] - farPull[m] * last[m]);
         for (int m = from; m < to; m++) wetHours[m] += hours * 0.5 * (nearWet[m] + farWet[m] + Math.abs(nearWet[m] - farWet[m]));
+    }
+
+    /// What the sides lose, where any piece has sides that count.
+    public static void sides(Stack stack, int from, int to, double atRest, double quick) {
         if (stack.anySides) for (int i = 0; i < stack.slices; i++) sides(stack, stack.moisture[i], stack.stepOverSlice[i], from, to, atRest, quick);
     }
 

@@ -9,6 +9,10 @@ public final class Stack {
     public static final double TINY = 1e-9;
     /// Keeps it from being nothing over nothing.
     public static final double LEAST = 1e-300;
+    /// The least rise: below it the growth of D from dry to saturated, under 1 in 30,000, is lost in rounding.
+    public static final double LEAST_RISE = 1e-4;
+
+    private static final double DAMP = 0.22;
 
     /// Pieces that go together: work is parted at multiples of this, and every row ends on one, the last places empty.
     public static final int TOGETHER = 16;
@@ -25,7 +29,7 @@ public final class Stack {
     public final double[][] stepOverSlice;
     public final double[][] overDistance;
 
-    /// Diffusion of bound water at 20 °C and no moisture, m²/s, and how steeply it grows: D = bound · exp(rise · u).
+    /// Diffusion of bound water at 20 °C and no moisture, m²/s, and how steeply it grows: D = bound · exp(rise · u); [#LEAST_RISE] at least.
     public final double[] bound;
     public final double[] rise;
     /// Moisture at which cell walls are full.
@@ -34,6 +38,9 @@ public final class Stack {
     public final double[] free;
     public final double[] overRoom;
     public final double[] full;
+    /// One over the rise; and a quarter of the diffusion of full wood over `overRoom`: what the sums of D up to a moisture are made with.
+    public final double[] overRise;
+    public final double[] quarterFree;
     /// Exchange through the faces beside the run, 1/s at 20 °C; nothing where the two faces are all there is.
     public final double[] sides;
     /// True where any piece loses through its sides.
@@ -51,13 +58,16 @@ public final class Stack {
     /// Of the step in hand: what a slice sheds to the one before it, what it carries; pull and pulled of the faces likewise.
     public final double[][] shed;
     public final double[][] carried;
-    final double[] link;
-    final double[] nextLink;
-    final double[] filled;
-    final double[] nextFilled;
-    final double[] inWalls;
-    final double[] nextInWalls;
     final double[] walls;
+    final double[] nextWalls;
+    final double[] loose;
+    final double[] nextLoose;
+    final double[] lets;
+    final double[] link;
+    final double[] over;
+    final double[] kept;
+    final double[] has;
+    final double[] inWalls;
     final double[] work;
 
     /// One face of every piece.
@@ -69,8 +79,9 @@ public final class Stack {
         /// Resistance of the still air at 20 °C and dry wood, and of the film of paint at 20 °C, s/m.
         public final double[] air;
         public final double[] film;
-        /// Share of the face through which liquid gets in.
+        /// Share of the face through which water gets in from liquid; and that of it which fills the room for free water too.
         public final double[] leak;
+        public final double[] fills;
         /// Liquid that reaches the face for each mm of rain on level ground, m/s of moisture for mm/h.
         public final double[] supply;
         /// Hours that the face counts as wet from an hour of rain on, that hour with it; 0 where rain never reaches it.
@@ -83,13 +94,16 @@ public final class Stack {
         public final double[] pulled;
         public final double[] wet;
 
-        private void lay(int piece, Skin skin, double halfM, double densityKgM3) {
+        private void lay(int piece, Skin skin, double halfM, Timber timber) {
             half[piece] = halfM;
             open[piece] = skin.open() ? 1 : 0;
             air[piece] = skin.airSM();
             film[piece] = skin.filmSM();
-            leak[piece] = skin.leak();
-            supply[piece] = skin.share() * skin.leak() / 3600 / densityKgM3;
+            boolean whole = skin.soakedSM() > 0;
+            // Behind an unbroken film the half slice and the film lie one after the other, the slice at a usual dampness.
+            leak[piece] = whole ? 1 / (1 + skin.soakedSM() * timber.diffusion(DAMP) / halfM) : skin.leak();
+            fills[piece] = whole ? 0 : skin.leak();
+            supply[piece] = skin.share() * (whole ? 1 : skin.leak()) / 3600 / timber.densityKgM3();
             stays[piece] = skin.share() > 0 ? 1 + skin.stays() : 0;
         }
 
@@ -99,6 +113,7 @@ public final class Stack {
             air = new double[places];
             film = new double[places];
             leak = new double[places];
+            fills = new double[places];
             supply = new double[places];
             stays = new double[places];
             left = new double[places];
@@ -123,6 +138,8 @@ public final class Stack {
         free = new double[places];
         overRoom = new double[places];
         full = new double[places];
+        overRise = new double[places];
+        quarterFree = new double[places];
         sides = new double[places];
         near = new Faces(places);
         far = new Faces(places);
@@ -131,13 +148,16 @@ public final class Stack {
         gainedBySides = new double[places];
         shed = new double[slices][places];
         carried = new double[slices][places];
-        link = new double[places];
-        nextLink = new double[places];
-        filled = new double[places];
-        nextFilled = new double[places];
-        inWalls = new double[places];
-        nextInWalls = new double[places];
         walls = new double[places];
+        nextWalls = new double[places];
+        loose = new double[places];
+        nextLoose = new double[places];
+        lets = new double[places];
+        link = new double[places];
+        over = new double[places];
+        kept = new double[places];
+        has = new double[places];
+        inWalls = new double[places];
         work = new double[places];
     }
 
@@ -158,14 +178,21 @@ public final class Stack {
         }
         for (int i = 0; i + 1 < slices; i++) overDistance[i][piece] = 2 / (part[i] + part[i + 1]);
         bound[piece] = timber.boundM2S();
-        rise[piece] = timber.rise();
+        rise[piece] = Math.max(LEAST_RISE, timber.rise());
         saturation[piece] = timber.saturation();
         free[piece] = timber.freeM2S();
         full[piece] = timber.full();
         overRoom[piece] = 1 / (timber.full() - timber.saturation());
+        sums(piece);
         sides[piece] = 0;
-        near.lay(piece, nearSkin, part[0] / 2, timber.densityKgM3());
-        far.lay(piece, farSkin, part[slices - 1] / 2, timber.densityKgM3());
+        near.lay(piece, nearSkin, part[0] / 2, timber);
+        far.lay(piece, farSkin, part[slices - 1] / 2, timber);
+    }
+
+    /// Works what follows from `rise`, `free` and `overRoom`; for whoever sets these by hand.
+    public void sums(int piece) {
+        overRise[piece] = 1 / rise[piece];
+        quarterFree[piece] = 0.25 * free[piece] / overRoom[piece];
     }
 
     /// A piece loses to the air through the faces beside its run too: the other two of its long faces, or all four where it is followed along its grain.

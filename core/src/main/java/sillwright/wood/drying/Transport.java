@@ -3,8 +3,8 @@ package sillwright.wood.drying;
 /// Moves moisture through the pieces of a stack, hour by hour.
 ///
 /// Conservative finite volumes, implicit in time. What one slice gives, the next takes, so no water is lost; the coefficient
-/// between two slices is taken from the hour before, as the mean of D over the moistures that lie between the two, so a wet core behind
-/// a dry shell gives off no more than the shell lets through. The matrix is that of a diffusion step: no length of step makes it swing,
+/// between two slices is taken from the hour before, as the mean of D over the moistures that lie between the two (the difference of the
+/// sums of D up to each, over their distance), so a wet core behind a dry shell gives off no more than the shell lets through. The matrix is that of a diffusion step: no length of step makes it swing,
 /// and no slice leaves the bounds set by its neighbours and the air.
 ///
 /// D below fibre saturation: bound · exp(rise · u), quicker when warm. Above: free · s³, s the share of the room for free water that

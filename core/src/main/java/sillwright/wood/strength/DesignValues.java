@@ -47,9 +47,21 @@ public record DesignValues(String group, Use use, Grade grade, double bendingMPa
         List<DesignValues> kin = new ArrayList<>();
         for (String species : DesignTable.kin(wood)) kin.add(of(species, grade, widthMm, depthMm));
         String caution = "the table has no " + (wood.isEmpty() ? "wood without a name" : wood) + ": the least of "
-                + (kin.isEmpty() ? "all wood listed" : "the woods that share its name") + " stands in";
+                + (kin.isEmpty() ? "all wood listed" : "the woods that share its name") + " stands in" + near(wood);
         if (kin.isEmpty()) kin.add(DesignTable.weakest(Use.of(widthMm, depthMm), grade, Use.namedInches(Math.max(widthMm, depthMm))));
         return least("", kin, caution);
+    }
+
+    private static String near(String wood) {
+        List<String> near = Words.near(wood, sillwright.walk.Species.all().keySet());
+        return wood.isEmpty() || near.isEmpty() ? "" : " (near that name are " + Words.list(near) + ")";
+    }
+
+    /// For wood whose name is in no table the least of the species that share its name, as [#orCareful] has it.
+    ///
+    /// @throws Refused as [#of] does, where no wood shares its name
+    public static DesignValues orKin(String wood, Grade grade, double widthMm, double depthMm) {
+        return DesignTable.kin(wood).isEmpty() ? of(wood, grade, widthMm, depthMm) : orCareful(wood, grade, widthMm, depthMm);
     }
 
     /// The least of each value; where there is but one, that one with a caution.

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.random.RandomGenerator;
 
 import sillwright.measure.Basis;
-import sillwright.wood.moisture.Psychrometrics;
+import sillwright.measure.Vapour;
 
 /// Makes any number of years of hourly weather that has the normals of a place.
 ///
@@ -117,7 +117,7 @@ public final class WeatherMaker {
         double goal = Math.max(0.1, Math.min(0.97, wanted)), pressure = 0, thirst = 0;
         double[] humidity = weather.humidity;
         for (int h = 24 * day; h < 24 * day + 24; h++) {
-            humidity[h] = 1 / Psychrometrics.saturationPa(weather.tempC[h]);
+            humidity[h] = 1 / Vapour.saturationPa(weather.tempC[h]);
             thirst += humidity[h] / 24;
         }
         pressure = goal / thirst;

@@ -52,12 +52,14 @@ class DoseTest {
     @Test
     void the_figure_adds_up_the_days_of_a_file() {
         StringBuilder csv = new StringBuilder("date,mc_pct,temp_C\n");
-        for (int d = 0; d < 500; d++) csv.append("2025-01-01,40,20\n2025-01-02,12,20\n");
+        for (int d = 0; d < 500; d++) csv.append(LocalDate.of(2025, 1, 1).plusDays(2 * d)).append(",40,20\n").append(LocalDate.of(2025, 1, 2).plusDays(2 * d)).append(",12,20\n");
         Answer answer = work(csv.toString());
         assertEquals(500 * 0.726057, answer.own("dose") / 86400, 500 * 5e-7);
         assertEquals(Dose.rating(500 * Dose.day(0.4, 20)), answer.own("rating"), 1e-12);
         assertEquals(1000, answer.own("days"));
         assertEquals(500, answer.own("dampDays"));
+        assertTrue(answer.cautions().stream().noneMatch(caution -> caution.contains("missing")));
+        assertTrue(work("date,mc_pct,temp_C\n2025-01-01,40,20\n2025-01-05,40,20\n").cautions().stream().anyMatch(caution -> caution.contains("3 of the 5 days")));
     }
 
     @Test
@@ -66,5 +68,7 @@ class DoseTest {
         assertTrue(assertThrows(Refused.class, () -> work("date,mc_pct\n2025-01-01,40\n")).getMessage().contains("temp_C"));
         assertTrue(assertThrows(Refused.class, () -> work("date,mc_pct,temp_C\n")).getMessage().contains("no rows"));
         assertTrue(assertThrows(Refused.class, () -> work("date,mc_pct,temp_C\n2025-01-01,-3,20\n")).getMessage().contains("no moisture"));
+        assertTrue(assertThrows(Refused.class, () -> work("date,mc_pct,temp_C\nMay 4,40,20\n")).getMessage().contains("no day"));
+        assertTrue(assertThrows(Refused.class, () -> work("date,mc_pct,temp_C\n2025-01-01,40,20\n2025-01-01,41,20\n")).getMessage().contains("twice"));
     }
 }

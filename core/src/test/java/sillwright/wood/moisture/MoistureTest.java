@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sillwright.Figures;
+import sillwright.measure.Vapour;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -34,11 +35,11 @@ class MoistureTest {
     /// Over water and over ice, Pa (computed from the ASHRAE equations by an independent program).
     @ParameterizedTest(name = "{0} °C, {1} Pa")
     @CsvSource({"-20, 103.2604", "-10, 259.9029", "0, 611.1536", "10, 1227.9953", "20, 2338.8037", "25, 3169.2165", "30, 4246.0302", "40, 7383.4600"})
-    void vapour_presses_as_the_handbook_of_the_trade_says(double tempC, double pascal) { assertEquals(pascal, Psychrometrics.saturationPa(tempC), 0.00005); }
+    void vapour_presses_as_the_handbook_of_the_trade_says(double tempC, double pascal) { assertEquals(pascal, Vapour.saturationPa(tempC), 0.00005); }
 
     @Test
     void the_two_equations_meet_at_the_triple_point() {
-        assertEquals(Psychrometrics.saturationPa(0.0100001), Psychrometrics.saturationPa(0.01), 0.05);
+        assertEquals(Vapour.saturationPa(0.0100001), Vapour.saturationPa(0.01), 0.05);
     }
 
     @Test
@@ -46,12 +47,12 @@ class MoistureTest {
         long seed = 5;
         var random = new Random(seed);
         for (int i = 0; i < 2_000; i++) {
-            double tempC = -40 + random.nextDouble() * 130, humidity = 0.01 + random.nextDouble() * 0.99, dewC = Psychrometrics.dewPointC(tempC, humidity);
+            double tempC = -40 + random.nextDouble() * 130, humidity = 0.01 + random.nextDouble() * 0.99, dewC = Vapour.dewPointC(tempC, humidity);
             String say = "seed " + seed + ": " + tempC + " °C, " + humidity;
             assertTrue(dewC <= tempC, say);
-            if (Math.abs(dewC - 0.01) > 1e-6) assertEquals(humidity, Psychrometrics.saturationPa(dewC) / Psychrometrics.saturationPa(tempC), 1e-9, say);
+            if (Math.abs(dewC - 0.01) > 1e-6) assertEquals(humidity, Vapour.saturationPa(dewC) / Vapour.saturationPa(tempC), 1e-9, say);
         }
-        assertEquals(20, Psychrometrics.dewPointC(20, 1), 1e-9);
+        assertEquals(20, Vapour.dewPointC(20, 1), 1e-9);
     }
 
     /// A maker's rule (read): half a point for each 5 °C; the equation is near it about 20 °C and at a reading of 12.
