@@ -1,74 +1,84 @@
 package sillwright.solve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
 import sillwright.work.CutSolver.Cut;
+import sillwright.work.CutSolver.Stock;
 import sillwright.work.FirstFit;
 
-/// A cut list with like pieces counted together.
+/// A cut list with like pieces counted together, and the bars it may be sawn from.
 ///
-/// A piece counts with one kerf and a bar with one more, so that a bar of `n` pieces loses `n - 1` kerfs.
+/// A piece counts with one kerf and a bar with one more, so that a bar of `n` pieces loses `n - 1` kerfs. Bars that are sold stand first, the shortest first, and each
+/// longer one costs more; bars of which there are only so many stand behind them.
 ///
 /// @param size    of each sort of piece, kerf added, the longest first, thousandths of a millimetre
 /// @param wanted  how many of each
 /// @param indices which pieces they are
-/// @param room    what each stock length carries, kerf added, the shortest first
-/// @param cost    each stock length itself
-record Demand(long[] size, int[] wanted, List<List<Integer>> indices, long[] room, long[] cost) {
-    static Demand of(List<Double> lengthsMm, List<Double> stockMm, double kerfMm) {
+/// @param room    what each bar carries, kerf added
+/// @param cost    of each bar, thousandths of its price
+/// @param count   how many there are of each
+/// @param stock   the bars themselves
+/// @param sold    how many of the sorts of bar are sold in any number
+record Demand(long[] size, int[] wanted, List<List<Integer>> indices, long[] room, long[] cost, int[] count, List<Stock> stock, int sold) {
+    static Demand of(List<Double> lengthsMm, List<Stock> given, double kerfMm) {
         long kerf = FirstFit.micron(kerfMm);
-        Map<Long, List<Integer>> sorts = new TreeMap<>(java.util.Comparator.reverseOrder());
+        Map<Long, List<Integer>> sorts = new TreeMap<>(Comparator.reverseOrder());
         for (int i = 0; i < lengthsMm.size(); i++)
             sorts.computeIfAbsent(FirstFit.micron(lengthsMm.get(i)) + kerf, _ -> new ArrayList<>()).add(i);
-        long[] cost = stockMm.stream().mapToLong(FirstFit::micron).distinct().sorted().toArray();
-        long[] room = java.util.Arrays.stream(cost).map(length -> length + kerf).toArray();
+        List<Stock> stock = new ArrayList<>(FirstFit.worthwhile(given));
+        int sold = stock.size();
+        given.stream().filter(one -> !one.any()).forEach(stock::add);
         return new Demand(sorts.keySet().stream().mapToLong(size -> size).toArray(), sorts.values().stream().mapToInt(List::size).toArray(),
-                List.copyOf(sorts.values()), room, cost);
+                List.copyOf(sorts.values()), stock.stream().mapToLong(one -> FirstFit.micron(one.lengthMm()) + kerf).toArray(), stock.stream().mapToLong(one -> FirstFit.micron(one.price())).toArray(),
+                stock.stream().mapToInt(Stock::count).toArray(), List.copyOf(stock), sold);
     }
 
     int sorts() { return size.length; }
 
-    /// The shortest stock that carries so much, or -1.
+    boolean onlySold() { return sold == stock.size(); }
+
+    /// The cheapest bar that is sold and carries so much, or -1.
     int carries(long filled) {
-        for (int s = 0; s < room.length; s++) if (room[s] >= filled) return s;
+        for (int s = 0; s < sold; s++) if (room[s] >= filled) return s;
         return -1;
     }
 
-    long filled(int[] count) {
+    long filled(int[] pieces) {
         long filled = 0;
-        for (int i = 0; i < count.length; i++) filled += size[i] * count[i];
+        for (int i = 0; i < pieces.length; i++) filled += size[i] * pieces[i];
         return filled;
     }
 
-    /// The same list with only so many left of each sort; `from` then tells which sort each was.
-    Demand left(int[] left, List<Integer> from) {
-        for (int i = 0; i < sorts(); i++) if (left[i] > 0) from.add(i);
-        return new Demand(from.stream().mapToLong(i -> size[i]).toArray(), from.stream().mapToInt(i -> left[i]).toArray(),
-                from.stream().map(indices::get).toList(), room, cost);
-    }
-
-    long cost(List<int[]> patterns) {
+    long cost(List<Filling> fillings) {
         long sum = 0;
-        for (int[] pattern : patterns) sum += cost[carries(filled(pattern))];
+        for (Filling filling : fillings) sum += cost[filling.bar()];
         return sum;
     }
 
-    /// The pieces themselves in the patterns chosen; what a pattern holds beyond what is wanted is left out of it.
-    List<Cut> cuts(List<int[]> patterns) {
+    /// The least sum of prices that is not under this, thousandths.
+    long up(double least) { return FirstFit.reachable(cost, (long) Math.ceil(least * (1 - 1e-9) - 1e-3)); }
+
+    /// The pieces themselves in the fillings chosen; what a filling holds beyond what is wanted is left out of it.
+    List<Cut> cuts(List<Filling> fillings) {
         int[] given = new int[sorts()];
         List<Cut> cuts = new ArrayList<>();
-        for (int[] pattern : patterns) {
+        for (Filling filling : fillings) {
             List<Integer> in = new ArrayList<>();
             long filled = 0;
-            for (int i = 0; i < pattern.length; i++)
-                for (int k = 0; k < pattern[i] && given[i] < wanted[i]; k++) {
+            for (int k = 0; k < filling.sort().length; k++) {
+                int i = filling.sort()[k];
+                for (int n = 0; n < filling.count()[k] && given[i] < wanted[i]; n++) {
                     in.add(indices.get(i).get(given[i]++));
                     filled += size[i];
                 }
-            if (!in.isEmpty()) cuts.add(new Cut(cost[carries(filled)] / 1000.0, in));
+            }
+            if (in.isEmpty()) continue;
+            Stock one = stock.get(filling.bar() < sold ? carries(filled) : filling.bar());
+            cuts.add(new Cut(one.lengthMm(), one.price(), in));
         }
         return cuts;
     }

@@ -14,75 +14,94 @@ import java.util.Map;
 /// answer is not tried again with less.
 /// Source: branch and bound by reduced costs over bin completions, a standard of packing texts (from memory).
 final class WholeBars {
-    /// A search that takes more steps than this stops, so that no list can hang the program.
-    private static final long MOST_STEPS = 6_000_000;
+    /// A search that looks at sorts of pieces more often than this stops, so that no list can hang the program.
+    private static final long MOST_STEPS = 400_000_000, FEW_STEPS = 4_000_000;
     private static final int MOST_KEPT = 400_000;
     private static final double SLACK = 1e-3;
 
     private final Demand demand;
     private final double[] price;
+    private final double[] spare;
     private final Map<Left, Long> failed = new HashMap<>();
-    private final List<int[]> bars = new ArrayList<>();
-    private long steps;
+    private final List<Full> bars = new ArrayList<>();
+    private long steps, limit;
 
     /// What a search came to: a layout, the proof that there is none, or neither.
     sealed interface Found {
-        record Layout(List<int[]> patterns) implements Found {}
+        record Layout(List<Filling> fillings) implements Found {}
         record None() implements Found {}
         record Stalled() implements Found {}
     }
 
-    private record Left(int[] count) {
+    private record Left(int[] count, int[] few) {
         @Override
-        public boolean equals(Object other) { return other instanceof Left(var counts) && Arrays.equals(count, counts); }
+        public boolean equals(Object other) { return other instanceof Left(var counts, var bars) && Arrays.equals(count, counts) && Arrays.equals(few, bars); }
 
         @Override
-        public int hashCode() { return Arrays.hashCode(count); }
+        public int hashCode() { return 31 * Arrays.hashCode(count) + Arrays.hashCode(few); }
     }
 
     /// One way to fill a bar, and what it costs above the prices of its pieces.
-    private record Filling(int[] count, long cost, double over) {}
+    private record Full(int[] count, int bar, double over) {}
 
-    /// @param price of each sort, such that no filling of any bar is worth more than the bar
-    WholeBars(Demand demand, double[] price) {
+    /// @param price of each sort, such that no filling of any bar that is sold is worth more than the bar
+    /// @param spare how much more than its price a filling of each bar may be worth; nothing for what is sold
+    WholeBars(Demand demand, double[] price, double[] spare) {
         this.demand = demand;
         this.price = price;
+        this.spare = spare;
     }
 
     /// Looks for a layout that costs no more than this.
-    Found within(long cost) {
+    Found within(long cost) { return within(demand.wanted(), demand.count(), cost, MOST_STEPS); }
+
+    /// The same for what is left of the list, with a short search.
+    Found within(int[] left, int[] barsLeft, long cost) { return within(left, barsLeft, cost, FEW_STEPS); }
+
+    private Found within(int[] left, int[] barsLeft, long cost, long limit) {
+        this.limit = limit;
         bars.clear();
         steps = 0;
-        if (search(demand.wanted().clone(), cost)) return new Found.Layout(List.copyOf(bars));
-        return steps > MOST_STEPS ? new Found.Stalled() : new Found.None();
+        if (search(left.clone(), Arrays.copyOfRange(barsLeft, demand.sold(), barsLeft.length), cost)) return new Found.Layout(bars.stream().map(full -> Filling.of(full.count, full.bar)).toList());
+        return steps > limit ? new Found.Stalled() : new Found.None();
     }
 
-    private boolean search(int[] left, long budget) {
+    /// @param few how many there still are of each bar behind those that are sold
+    private boolean search(int[] left, int[] few, long budget) {
         double need = 0;
+        steps += left.length;
         int first = -1;
         for (int i = left.length - 1; i >= 0; i--) {
             if (left[i] > 0) first = i;
             need += price[i] * left[i];
         }
         if (first < 0) return true;
-        if (need > budget + SLACK || failed.getOrDefault(new Left(left), -1L) >= budget) return false;
-        List<Filling> fillings = new ArrayList<>();
+        for (int f = 0; f < few.length; f++) need -= spare[demand.sold() + f] * few[f];
+        Left state = new Left(left, few);
+        if (need > budget + SLACK || failed.getOrDefault(state, -1L) >= budget) return false;
+        List<Full> fillings = new ArrayList<>();
         for (int s = 0; s < demand.room().length; s++)
-            if (demand.cost()[s] <= budget && demand.size()[first] <= demand.room()[s]) {
+            if (demand.cost()[s] <= budget && demand.size()[first] <= demand.room()[s] && (s < demand.sold() || few[s - demand.sold()] > 0)) {
                 int[] count = new int[left.length];
                 count[first] = 1;
-                fill(left, count, first, demand.room()[s] - demand.size()[first], demand.cost()[s] - price[first], budget - need + SLACK, s, fillings);
+                fill(left, count, first, demand.room()[s] - demand.size()[first], demand.cost()[s] + spare[s] - price[first], budget - need + SLACK, s, fillings);
             }
-        fillings.sort(Comparator.comparingDouble(Filling::over));
-        for (Filling filling : fillings) {
+        fillings.sort(Comparator.comparingDouble(Full::over));
+        for (Full filling : fillings) {
+            steps += left.length;
             int[] rest = left.clone();
             for (int i = 0; i < rest.length; i++) rest[i] -= filling.count[i];
-            bars.add(filling.count);
-            if (search(rest, budget - filling.cost)) return true;
+            int[] fewer = few;
+            if (filling.bar >= demand.sold()) {
+                fewer = few.clone();
+                fewer[filling.bar - demand.sold()]--;
+            }
+            bars.add(filling);
+            if (search(rest, fewer, budget - demand.cost()[filling.bar])) return true;
             bars.removeLast();
-            if (steps > MOST_STEPS) return false;
+            if (steps > limit) return false;
         }
-        if (failed.size() < MOST_KEPT) failed.merge(new Left(left), budget, Math::max);
+        if (failed.size() < MOST_KEPT) failed.merge(state, budget, Math::max);
         return false;
     }
 
@@ -90,13 +109,14 @@ final class WholeBars {
     ///
     /// @param over  what the bar costs above the prices of what is in it so far
     /// @param allow the most it may cost above them when full
-    private void fill(int[] left, int[] count, int from, long room, double over, double allow, int stock, List<Filling> fillings) {
-        if (++steps > MOST_STEPS) return;
+    private void fill(int[] left, int[] count, int from, long room, double over, double allow, int stock, List<Full> fillings) {
+        if (++steps > limit) return;
         int sort = from;
         while (sort < left.length && (left[sort] == count[sort] || demand.size()[sort] > room)) sort++;
         if (sort == left.length) {
+            steps += left.length;
             for (int i = 0; i < left.length; i++) if (count[i] < left[i] && demand.size()[i] <= room) return;
-            if (over <= allow && demand.carries(demand.filled(count)) == stock) fillings.add(new Filling(count.clone(), demand.cost()[stock], over));
+            if (over <= allow && (stock >= demand.sold() || demand.carries(demand.filled(count)) == stock)) fillings.add(new Full(count.clone(), stock, over));
             return;
         }
         if (over - most(left, count, sort, room) > allow) return;
@@ -111,6 +131,7 @@ final class WholeBars {
     /// No more than this is the worth of what can still go in: the room at the best price for its length.
     private double most(int[] left, int[] count, int from, long room) {
         double best = 0;
+        steps += left.length - from;
         for (int i = from; i < left.length; i++)
             if (left[i] > count[i] && demand.size()[i] <= room) best = Math.max(best, price[i] / demand.size()[i]);
         return best * room;

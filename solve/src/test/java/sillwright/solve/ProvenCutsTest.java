@@ -87,7 +87,8 @@ class ProvenCutsTest {
         Layouts.check(layout, pieces, stock, 3.175);
         assertEquals(Layouts.best(pieces, stock, 3.175), layout.usedMm(), 1e-6);
         assertEquals(layout.usedMm(), layout.boundMm(), 1e-6);
-        double fractions = new PatternPrices(Demand.of(pieces, stock, 3.175)).bound();
+        Demand demand = Demand.of(pieces, stock.stream().map(sillwright.work.CutSolver.Stock::sold).toList(), 3.175);
+        double fractions = new Fractions(demand, demand.wanted(), demand.count(), new LinkedHashSet<>(), new Effort(1_000_000_000), Long.MAX_VALUE).bound();
         assertTrue(FirstFit.reachable(new long[] {2_438_400, 3_048_000, 3_657_600, 4_876_800}, (long) Math.ceil(fractions)) < FirstFit.micron(layout.usedMm()),
                 "this list must leave a gap, or it shows nothing");
     }
@@ -112,5 +113,40 @@ class ProvenCutsTest {
         assertTrue(proven.usedMm() <= plain.usedMm() + 1e-6 && proven.boundMm() >= plain.boundMm() - 1e-6);
         assertEquals(proven.usedMm(), proven.boundMm(), 1e-6, () -> "not proven: " + pieces);
         assertEquals(proven, new ProvenCuts().lay(pieces, stock, 3.175), "the same list, the same layout");
+    }
+
+    /// Falkenauer's triplets are made so that three pieces fill each bar with nothing over: the best is known to be a third of the pieces.
+    /// Source: Falkenauer (1996), class t, the rule it was made by (from memory); the numbers here are drawn anew.
+    @ParameterizedTest(name = "{0} pieces")
+    @ValueSource(ints = {60, 120, 249})
+    void triplets_that_fill_their_bars_come_out_at_a_third_of_the_pieces(int n) {
+        Random random = new Random(n);
+        List<Double> pieces = new ArrayList<>();
+        for (int i = 0; i < n / 3; i++) {
+            int first = 380 + random.nextInt(111), second = 250 + random.nextInt((1000 - first) / 2 - 249);
+            pieces.addAll(List.of((double) first, (double) second, 1000.0 - first - second));
+        }
+        Layout layout = new ProvenCuts().lay(pieces, List.of(1000.0), 0);
+        Layouts.check(layout, pieces, List.of(1000.0), 0);
+        assertEquals(n / 3, layout.bars().size());
+        assertTrue(layout.proven());
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void at_prices_and_with_bars_of_which_there_are_few_it_is_what_trying_every_layout_finds(long seed) {
+        Random random = new Random(seed);
+        List<sillwright.work.CutSolver.Stock> stock = new ArrayList<>();
+        for (double length : List.of(1800.0, 2400.0, 3600.0)) stock.add(new sillwright.work.CutSolver.Stock(length, Math.round(length * (0.7 + 0.6 * random.nextDouble())) / 100.0, Integer.MAX_VALUE));
+        if (random.nextBoolean()) stock.add(new sillwright.work.CutSolver.Stock(1000 + random.nextInt(2000), 0.5 + random.nextInt(20), 1 + random.nextInt(2)));
+        double kerf = random.nextInt(3) * 1.5;
+        List<Double> pieces = new ArrayList<>();
+        for (int i = 0; i < 3 + random.nextInt(4); i++) pieces.add(200 + (double) random.nextInt(3000));
+        Layout layout = new ProvenCuts().layOn(pieces, stock, kerf);
+        double best = Priced.best(pieces, stock, kerf);
+        assertTrue(layout.bound() <= best + 1e-6, () -> "bound " + layout.bound() + " over " + best + " for " + pieces + " from " + stock);
+        assertTrue(layout.cost() >= best - 1e-6);
+        if (layout.proven()) assertEquals(best, layout.cost(), 1e-6, () -> pieces + " from " + stock);
+        if (stock.size() == 3) assertTrue(layout.proven(), () -> pieces + " from " + stock);
     }
 }
