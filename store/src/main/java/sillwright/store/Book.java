@@ -7,6 +7,8 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
@@ -24,6 +26,8 @@ public final class Book implements AutoCloseable {
 
     private final Engine engine;
     private final InstantSource clock;
+    private final Shelves shelves = new Shelves();
+    private final Recent recent = new Recent();
 
     private Book(Engine engine, InstantSource clock) {
         this.engine = engine;
@@ -63,7 +67,7 @@ public final class Book implements AutoCloseable {
         named(building);
         List<Line> lines = new ArrayList<>();
         for (Entry entry : entries) lines.add(Line.of(building, entry));
-        return engine.write(handle -> new Ledger(handle).add(lines, nowMs()));
+        return add(lines, _ -> {});
     }
 
     public Kept append(String building, Entry entry) { return append(building, List.of(entry)); }
@@ -81,10 +85,8 @@ public final class Book implements AutoCloseable {
                 asides.add(SurveyFile.paired(EntryWriter.write(entry).toString()).getBytes(StandardCharsets.UTF_8));
             }
         }
-        return engine.write(handle -> {
-            Ledger ledger = new Ledger(handle);
+        return add(lines, ledger -> {
             for (byte[] aside : asides) ledger.setAside(building, aside, nowMs());
-            return ledger.add(lines, nowMs());
         });
     }
 
@@ -99,6 +101,15 @@ public final class Book implements AutoCloseable {
         });
     }
 
+    /// Why each part of a building's book that could not be read is set aside: read whenever the book is, for it has no place in the order of entries.
+    public List<Fault> asides(String building) {
+        return engine.read(handle -> {
+            Reading reading = new Reading(building);
+            new Ledger(handle).asides(building).forEach(reading::aside);
+            return reading.held().faults();
+        });
+    }
+
     /// What arrived after a mark, oldest first: two that sync send each other what this gives, and may do so again at any time.
     ///
     /// A mark names the last entry that was had, by place and digest. Where another stands there, as after a restored
@@ -107,17 +118,48 @@ public final class Book implements AutoCloseable {
     /// @param mark the mark of the last answer; empty to begin
     /// @param most how many entries to give at most, 1 to 10,000
     public Since since(String building, String mark, int most) {
+        Reading reading = new Reading(building);
+        After<Line> after = after(building, mark, most, Ledger::after, Mark::of);
+        after.all.forEach(reading::line);
+        return new Since(reading.held().entries(), reading.held().faults(), after.mark, after.again, after.more);
+    }
+
+    /// The same for whoever passes it on: each entry as the line of JSON that it is kept as, which need not be read and
+    /// written again. One that is no longer what was kept is given where it can still be read, and is a fault where not.
+    public Lines linesSince(String building, String mark, int most) {
+        After<Entries.Said> after = after(building, mark, most, recent::after, Mark::of);
+        if (after.all.stream().allMatch(Entries.Said::unharmed)) return new Lines(after.all.stream().map(Entries.Said::said).toList(), List.of(), after.mark, after.again, after.more);
+        return harmed(building, mark, most);
+    }
+
+    private Lines harmed(String building, String mark, int most) {
+        After<Line> after = after(building, mark, most, Ledger::after, Mark::of);
+        List<String> said = new ArrayList<>();
+        Reading reading = new Reading(building);
+        for (Line line : after.all) {
+            int faults = reading.faults();
+            if (!line.unharmed()) reading.line(line);
+            if (reading.faults() == faults) said.add(line.said());
+        }
+        return new Lines(said, reading.held().faults(), after.mark, after.again, after.more);
+    }
+
+    private record After<T>(List<T> all, String mark, boolean again, boolean more) {}
+
+    private interface Asked<T> {
+        List<T> of(Ledger ledger, String building, long place, int most);
+    }
+
+    private <T> After<T> after(String building, String mark, int most, Asked<T> asked, Function<T, Mark> markOf) {
         int limit = Math.clamp(most, 1, 10_000);
         return engine.read(handle -> {
             Ledger ledger = new Ledger(handle);
             Mark from = Mark.read(mark).filter(m -> ledger.digestAt(building, m.place()).filter(m::fits).isPresent()).orElse(Mark.BEGIN);
-            List<Line> lines = ledger.after(building, from.place(), limit + 1);
-            boolean more = lines.size() > limit;
-            if (more) lines = lines.subList(0, limit);
-            Reading reading = new Reading(building);
-            lines.forEach(reading::line);
-            String next = lines.isEmpty() ? from.text() : Mark.of(lines.getLast()).text();
-            return new Since(reading.held().entries(), reading.held().faults(), next, from.equals(Mark.BEGIN) && !mark.isEmpty(), more);
+            List<T> all = asked.of(ledger, building, from.place(), limit + 1);
+            boolean more = all.size() > limit;
+            if (more) all = all.subList(0, limit);
+            String next = all.isEmpty() ? from.text() : markOf.apply(all.getLast()).text();
+            return new After<>(all, next, from.equals(Mark.BEGIN) && !mark.isEmpty(), more);
         });
     }
 
@@ -133,6 +175,15 @@ public final class Book implements AutoCloseable {
         }
     }
 
+    /// @param entries one line of JSON each, in ASCII
+    /// @see Since
+    public record Lines(List<String> entries, List<Fault> faults, String mark, boolean again, boolean more) {
+        public Lines {
+            entries = List.copyOf(entries);
+            faults = List.copyOf(faults);
+        }
+    }
+
     /// One building's part of the book.
     ///
     /// @param building its short name
@@ -140,7 +191,10 @@ public final class Book implements AutoCloseable {
     /// @param lastMs   the latest time on one of them, milliseconds since 1970 UTC
     public record Shelf(String building, int entries, long lastMs) {}
 
-    public List<Shelf> buildings() { return engine.read(handle -> new Ledger(handle).buildings()); }
+    public List<Shelf> buildings() { return engine.read(handle -> shelves.all(new Ledger(handle))); }
+
+    /// What a building is called; empty where nobody described it yet.
+    public Optional<String> title(String building) { return engine.read(handle -> shelves.title(new Ledger(handle), building)); }
 
     /// The pictures.
     public Photos photos() { return new Photos(this); }
@@ -159,9 +213,16 @@ public final class Book implements AutoCloseable {
 
     long nowMs() { return clock.millis(); }
 
+    Kept add(List<Line> lines, Consumer<Ledger> besides) { return Ledger.kept(lines, put(lines, besides)); }
+
+    /// What became of each line.
+    List<Ledger.Fate> put(List<Line> lines, Consumer<Ledger> besides) { return engine.put(lines, nowMs(), besides); }
+
     <T> T write(Function<Ledger, T> work) { return engine.write(handle -> work.apply(new Ledger(handle))); }
 
     <T> T read(Function<Ledger, T> work) { return engine.read(handle -> work.apply(new Ledger(handle))); }
+
+    <T> T fromDisk(Function<Ledger, T> work) { return engine.fromDisk(handle -> work.apply(new Ledger(handle))); }
 
     static void named(String building) {
         if (!BUILDING.matcher(building).matches() || building.contains(".."))
@@ -169,7 +230,7 @@ public final class Book implements AutoCloseable {
     }
 
     /// Whose book a survey is: the id its first description gives, which no amendment changes; empty where nobody described it.
-    static java.util.Optional<String> buildingOf(Collection<Entry> entries) {
+    static Optional<String> buildingOf(Collection<Entry> entries) {
         return entries.stream().sorted(Entry.ORDER).map(Entry::body).filter(Building.class::isInstance).map(body -> ((Building) body).id()).findFirst();
     }
 }

@@ -42,7 +42,7 @@ public final class Doctor {
         doctor.step(() -> doctor.faults.addAll(book.engine().ask(Engine::integrity)));
         doctor.step(() -> doctor.faults.addAll(book.engine().ask(Engine::migrations)));
         doctor.step(doctor::guards);
-        doctor.step(() -> book.read(doctor::look));
+        doctor.step(() -> book.fromDisk(doctor::look));
         return new Checkup(book.name(), doctor.buildings, doctor.entries, doctor.photos, doctor.faults, doctor.surveys);
     }
 

@@ -2,6 +2,7 @@ package sillwright.store;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 import org.flywaydb.core.api.FlywayException;
@@ -30,6 +31,17 @@ abstract sealed class Engine implements AutoCloseable permits SqliteFile, Postgr
         }
     }
 
+    /// Adds every line that is not here yet, and says of each what became of it; when this returns, all are durable.
+    ///
+    /// @param besides what is written in the same transaction; it may be run more than once, and must come to the same
+    final List<Ledger.Fate> put(List<Line> lines, long nowMs, Consumer<Ledger> besides) {
+        try {
+            return together.put(lines, nowMs, besides);
+        } catch (JdbiException thrown) {
+            throw Trouble.of(name(), thrown);
+        }
+    }
+
     /// Runs one transaction that sees the book as it stood at one moment.
     final <T> T read(Function<Handle, T> work) {
         try {
@@ -39,9 +51,20 @@ abstract sealed class Engine implements AutoCloseable permits SqliteFile, Postgr
         }
     }
 
+    /// The same past every page that was read before: as the disk has it now.
+    final <T> T fromDisk(Function<Handle, T> work) {
+        try {
+            return anew(work);
+        } catch (JdbiException thrown) {
+            throw Trouble.of(name(), thrown);
+        }
+    }
+
     abstract <T> T alone(Function<Handle, T> work);
 
     abstract <T> T snapshot(Function<Handle, T> work);
+
+    abstract <T> T anew(Function<Handle, T> work);
 
     /// Asks the database about itself; what it throws is told as trouble.
     final <T> T ask(Function<Engine, T> question) {

@@ -2,6 +2,7 @@ package sillwright.store;
 
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,16 +12,24 @@ import sillwright.measure.Quantity;
 import sillwright.measure.Refused;
 import sillwright.walk.Body;
 import sillwright.walk.Building;
+import sillwright.walk.Choice;
+import sillwright.walk.Decision;
 import sillwright.walk.Entry;
 import sillwright.walk.Member;
 import sillwright.walk.MemberKind;
 import sillwright.walk.MoistureReading;
+import sillwright.walk.OpenChecks;
 import sillwright.walk.Photo;
 import sillwright.walk.ProbeReading;
+import sillwright.walk.Profile;
 import sillwright.walk.Side;
 import sillwright.walk.Sighting;
 import sillwright.walk.Sign;
 import sillwright.walk.Spot;
+import sillwright.walk.WorkDone;
+import sillwright.water.Source;
+import sillwright.water.Water;
+import sillwright.work.Treatment;
 import tools.jackson.databind.JsonNode;
 
 /// One entry out of its JSON object.
@@ -71,10 +80,14 @@ final class EntryReader {
             case "moisture" -> says.make(EntryReader::moisture);
             case "sighting" -> says.make(EntryReader::sighting);
             case "photo" -> says.make(EntryReader::photo);
+            case "work-done" -> says.make(EntryReader::workDone);
+            case "checks" -> says.make(EntryReader::checks);
+            case "profile" -> says.make(EntryReader::profile);
+            case "decision" -> says.make(EntryReader::decision);
             case "amend" -> says.make(EntryReader::amended);
             case "strike" -> says.make(s -> new Body.Struck(s.text("entry", "the id of an earlier entry"), s.textOr("because", "")));
             default -> {
-                f.wrong("kind", "'" + kind + "' is not a kind of entry", "use one of building, side, member, probe, moisture, sighting, photo, amend, strike");
+                f.wrong("kind", "'" + kind + "' is not a kind of entry", "use one of building, side, member, probe, moisture, sighting, photo, work-done, checks, profile, decision, amend, strike");
                 yield Optional.empty();
             }
         };
@@ -155,7 +168,50 @@ final class EntryReader {
                 f.measureMaybe("left", Kind.LENGTH), f.measureMaybe("above", Kind.LENGTH), f.textOr("words", ""));
     }
 
+    private static OpenChecks checks(Fields f) {
+        return new OpenChecks(spot(f), f.whole("count", "6"), f.measure("length", Kind.LENGTH), f.measure("width", Kind.LENGTH), f.measure("depth", Kind.LENGTH));
+    }
+
+    private static Profile profile(Fields f) {
+        return new Profile(f.text("member", "e-casing-1l"), f.textOr("title", ""), f.list("offsets", o -> new Profile.Offset(o.measure("across", Kind.LENGTH), o.measure("out", Kind.LENGTH))));
+    }
+
     private static Photo photo(Fields f) {
         return new Photo(f.text("file", "photos/s-post-3.jpg"), f.text("side", "south"), f.object("pin", EntryReader::spot), f.textOr("caption", ""));
+    }
+
+    private static WorkDone workDone(Fields f) {
+        return new WorkDone(f.choice("done", WorkDone.Done.class), day(f, f.text("on", "2026-06-12")), f.text("side", "south"), f.textMaybe("member"),
+                f.measureMaybe("from", Kind.LENGTH), f.measureMaybe("to", Kind.LENGTH), f.choiceMaybe("against", Source.class).map(Choice::word), f.textOr("place", ""),
+                f.textMaybe("step"), f.object("coat", EntryReader::coating), f.numberMaybe("hours"), f.numberMaybe("cost"), f.textOr("words", ""));
+    }
+
+    private static WorkDone.Coating coating(Fields f) {
+        return new WorkDone.Coating(f.choice("film", WorkDone.Film.class), f.wholeOr("primer", 0), f.wholeOr("coats", 1), f.yesOr("backs", false), f.yesOr("ends", false),
+                f.measureMaybe("moisture", Kind.PERCENT), f.measureMaybe("air", Kind.TEMPERATURE), f.measureMaybe("humidity", Kind.PERCENT));
+    }
+
+    private static Decision decision(Fields f) {
+        Decision.Verdict verdict = f.choice("verdict", Decision.Verdict.class);
+        Decision.By by = f.choiceOr("by", Decision.By.class, Decision.By.PRACTITIONER);
+        String taken = f.text("taken", "dutchman"), because = f.textOr("because", "");
+        Optional<String> member = f.textMaybe("member");
+        Optional<Source> source = f.choiceMaybe("source", Source.class);
+        if (member.isPresent() == source.isPresent()) f.wrong("member", member.isPresent() ? "and source are both named" : "is missing", "name a member and along, or a source and its side");
+        List<String> words = source.map(Water::remedies).orElse(Treatment.WORDS);
+        if (!words.contains(source.isPresent() ? taken : taken.replaceFirst("-[0-9]+$", "")))
+            f.wrong("taken", "'" + taken + "' is not the word of a " + (source.isPresent() ? "remedy of " + Choice.word(source.get()) : "treatment"), "use one of " + String.join(", ", words));
+        Decision.About about = source.<Decision.About>map(one -> new Decision.About.Water(Choice.word(one), f.text("side", "south"), f.textOr("place", "")))
+                .orElseGet(() -> new Decision.About.Wood(member.orElse("x"), f.measure("along", Kind.LENGTH)));
+        return new Decision(about, verdict, taken, by, because);
+    }
+
+    private static LocalDate day(Fields f, String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException _) {
+            if (!"x".equals(text)) f.wrong("on", "'" + text + "' is not a day", "write it as 2026-06-12");
+            return LocalDate.of(2000, 1, 1);
+        }
     }
 }

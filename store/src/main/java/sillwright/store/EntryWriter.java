@@ -7,14 +7,18 @@ import sillwright.measure.Quantity;
 import sillwright.walk.Body;
 import sillwright.walk.Building;
 import sillwright.walk.Choice;
+import sillwright.walk.Decision;
 import sillwright.walk.Entry;
 import sillwright.walk.Member;
 import sillwright.walk.MoistureReading;
+import sillwright.walk.OpenChecks;
 import sillwright.walk.Photo;
 import sillwright.walk.ProbeReading;
+import sillwright.walk.Profile;
 import sillwright.walk.Side;
 import sillwright.walk.Sighting;
 import sillwright.walk.Spot;
+import sillwright.walk.WorkDone;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -46,6 +50,10 @@ final class EntryWriter {
             case MoistureReading reading -> moisture(says, reading);
             case Sighting sighting -> sighting(says, sighting);
             case Photo photo -> photo(says, photo);
+            case OpenChecks checks -> checks(says, checks);
+            case Profile profile -> profile(says, profile);
+            case WorkDone work -> workDone(says, work);
+            case Decision decision -> decision(says, decision);
             case Body.Amended(var entry, var instead) -> {
                 says.put("entry", entry);
                 body(says, instead);
@@ -173,11 +181,64 @@ final class EntryWriter {
         return "sighting";
     }
 
+    private static String checks(ObjectNode says, OpenChecks c) {
+        spot(says, c.spot());
+        says.put("count", c.count());
+        put(says, "length", c.length());
+        put(says, "width", c.width());
+        put(says, "depth", c.depth());
+        return "checks";
+    }
+
+    private static String profile(ObjectNode says, Profile p) {
+        says.put("member", p.member()).put("title", p.title());
+        ArrayNode offsets = says.putArray("offsets");
+        for (Profile.Offset o : p.offsets()) {
+            ObjectNode offset = offsets.addObject();
+            put(offset, "across", o.across());
+            put(offset, "out", o.out());
+        }
+        return "profile";
+    }
+
     private static String photo(ObjectNode says, Photo p) {
         says.put("file", p.file()).put("side", p.side());
         p.pin().ifPresent(pin -> spot(says.putObject("pin"), pin));
         says.put("caption", p.caption());
         return "photo";
+    }
+
+    private static String workDone(ObjectNode says, WorkDone w) {
+        says.put("done", Choice.word(w.done())).put("on", w.on().toString()).put("side", w.side());
+        w.member().ifPresent(member -> says.put("member", member));
+        put(says, "from", w.from());
+        put(says, "to", w.to());
+        w.against().ifPresent(source -> says.put("against", source));
+        if (!w.place().isEmpty()) says.put("place", w.place());
+        w.step().ifPresent(step -> says.put("step", step));
+        w.coat().ifPresent(c -> {
+            ObjectNode coat = says.putObject("coat").put("film", Choice.word(c.film())).put("primer", c.primer()).put("coats", c.coats()).put("backs", c.backs()).put("ends", c.ends());
+            put(coat, "moisture", c.moisture());
+            put(coat, "air", c.air());
+            put(coat, "humidity", c.humidity());
+        });
+        w.hours().ifPresent(hours -> says.put("hours", hours));
+        w.cost().ifPresent(cost -> says.put("cost", cost));
+        if (!w.words().isEmpty()) says.put("words", w.words());
+        return "work-done";
+    }
+
+    private static String decision(ObjectNode says, Decision d) {
+        switch (d.about()) {
+            case Decision.About.Wood(var member, var along) -> put(says.put("member", member), "along", along);
+            case Decision.About.Water(var source, var side, var place) -> {
+                says.put("source", source).put("side", side);
+                if (!place.isEmpty()) says.put("place", place);
+            }
+        }
+        says.put("verdict", Choice.word(d.verdict())).put("taken", d.taken()).put("by", Choice.word(d.by()));
+        if (!d.because().isEmpty()) says.put("because", d.because());
+        return "decision";
     }
 
     private static void put(ObjectNode node, String field, Quantity value) { node.put(field, value.text()); }

@@ -35,9 +35,13 @@ public final class Export {
         public Written { missing = List.copyOf(missing); }
     }
 
-    /// @param file  a name that ends in `.zip` makes a zip
+    /// The pictures go without what tells where they were taken.
+    public static Written write(Book book, String building, Path file) { return write(book, building, file, false); }
+
+    /// @param file   a name that ends in `.zip` makes a zip
+    /// @param places whether the pictures may tell where they were taken
     /// @throws Refused when nothing is kept of the building, or the file cannot be written
-    public static Written write(Book book, String building, Path file) {
+    public static Written write(Book book, String building, Path file, boolean places) {
         SurveyFile.Held held = book.read(building);
         if (held.entries().isEmpty() && held.setAside().isEmpty()) throw new Refused(building, "nothing is kept of this building", "sillwright book list names those there are");
         List<Photos.Named> photos = book.photos().of(building);
@@ -47,11 +51,11 @@ public final class Export {
             SurveyFile.write(file, note, held.entries());
             return new Written(file, held.entries().size(), 0, missing, photos.size() + held.setAside().size());
         }
-        WholeFile.write(file, part -> zip(book, building, held, photos, note, part));
+        WholeFile.write(file, part -> zip(book, building, held, photos, note, places, part));
         return new Written(file, held.entries().size(), photos.size(), missing, 0);
     }
 
-    private static void zip(Book book, String building, SurveyFile.Held held, List<Photos.Named> photos, String note, Path part) throws IOException {
+    private static void zip(Book book, String building, SurveyFile.Held held, List<Photos.Named> photos, String note, boolean places, Path part) throws IOException {
         try (OutputStream out = Files.newOutputStream(part); ZipOutputStream zip = new ZipOutputStream(out)) {
             Set<String> used = new HashSet<>();
             put(zip, used, building + ".survey.json", SurveyFile.text(note, held.entries()).getBytes(StandardCharsets.UTF_8));
@@ -65,7 +69,7 @@ public final class Export {
             for (Photos.Named named : photos) {
                 Photos.Found found = book.photos().get(named.sha256()).orElseThrow();
                 // A name can stand for one file only: another picture goes by its digest.
-                put(zip, used, used.contains(named.file()) ? Photos.file(found.sha256(), found.media()) : named.file(), found.bytes());
+                put(zip, used, used.contains(named.file()) ? Photos.file(found.sha256(), found.media()) : named.file(), places ? found.bytes() : Placeless.of(found.bytes(), found.media()));
             }
         }
     }

@@ -111,6 +111,8 @@ final class Fields {
         return 1;
     }
 
+    Optional<Double> numberMaybe(String field) { return at(field).isPresent() ? Optional.of(number(field)) : Optional.empty(); }
+
     int whole(String field, String example) {
         Optional<JsonNode> value = at(field);
         if (value.isEmpty()) return missing(field, example, 1);
@@ -143,6 +145,8 @@ final class Fields {
     }
 
     <E extends Enum<E>> E choiceOr(String field, Class<E> list, E otherwise) { return at(field).map(value -> chosen(field, value, list)).orElse(otherwise); }
+
+    <E extends Enum<E>> Optional<E> choiceMaybe(String field, Class<E> list) { return at(field).map(value -> chosen(field, value, list)); }
 
     private <E extends Enum<E>> E chosen(String field, JsonNode value, Class<E> list) {
         try {

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -14,7 +15,6 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.StatementContext;
 import sillwright.walk.Entry;
@@ -25,40 +25,43 @@ record Ledger(Handle handle) {
     private static final int FETCH = 500;
 
     private static Line line(ResultSet row, StatementContext context) throws SQLException {
-        return new Line(row.getLong("place"), text(row, "building"), text(row, "id"), text(row, "digest"),
-                new Entry.Stamp(row.getLong("wall_ms"), row.getInt("tick")), text(row, "device"), text(row, "said"));
+        return new Line(row.getLong(1), text(row, 2), text(row, 3), text(row, 4), new Entry.Stamp(row.getLong(5), row.getInt(6)), text(row, 7), text(row, 8));
     }
 
     /// A damaged page can give nothing where a text must be; then the digest will not fit.
-    private static String text(ResultSet row, String column) throws SQLException { return Objects.requireNonNullElse(row.getString(column), ""); }
+    static String text(ResultSet row, int column) throws SQLException { return Objects.requireNonNullElse(row.getString(column), ""); }
 
-    /// Adds every line that is not here yet.
-    Kept add(List<Line> lines, long nowMs) {
-        long place = handle.createQuery("select coalesce(max(place), 0) from entry").mapTo(Long.class).one();
-        int repeated = 0;
+    /// What became of one line.
+    enum Fate { FRESH, REPEATED, CLASHING }
+
+    static Kept kept(List<Line> lines, List<Fate> fates) {
+        int repeated = (int) fates.stream().filter(fate -> fate == Fate.REPEATED).count();
         List<String> clashing = new ArrayList<>();
-        try (Query same = handle.createQuery("select digest from entry where building = :building and id = :id");
-                PreparedBatch add = handle.prepareBatch("insert into entry (place, building, id, digest, wall_ms, tick, device, said, received_ms) "
-                        + "values (:place, :building, :id, :digest, :wall, :tick, :device, :said, :received)")) {
-            List<Line> fresh = new ArrayList<>();
-            Map<List<String>, Set<String>> known = new HashMap<>();
-            for (Line line : lines) {
-                Set<String> digests = known.computeIfAbsent(List.of(line.building(), line.id()),
-                        _ -> new HashSet<>(same.bind("building", line.building()).bind("id", line.id()).mapTo(String.class).list()));
-                boolean first = digests.isEmpty();
-                if (!digests.add(line.digest())) {
-                    repeated++;
-                    continue;
-                }
-                if (!first) clashing.add(line.id());
-                fresh.add(line);
+        for (int i = 0; i < lines.size(); i++) if (fates.get(i) == Fate.CLASHING) clashing.add(lines.get(i).id());
+        return new Kept(lines.size() - repeated, repeated, clashing.stream().distinct().toList());
+    }
+
+    /// Adds every line that is not here yet, and says of each what became of it.
+    List<Fate> put(List<Line> lines, long nowMs) {
+        Entries entries = new Entries(handle);
+        Map<String, List<String>> ids = new LinkedHashMap<>();
+        for (Line line : lines) ids.computeIfAbsent(line.building(), _ -> new ArrayList<>()).add(line.id());
+        Map<String, Map<String, Set<String>>> known = new HashMap<>();
+        ids.forEach((building, asked) -> known.put(building, entries.digests(building, asked)));
+        List<Fate> fates = new ArrayList<>();
+        List<Line> fresh = new ArrayList<>();
+        for (Line line : lines) {
+            Set<String> digests = known.get(line.building()).computeIfAbsent(line.id(), _ -> new HashSet<>());
+            boolean first = digests.isEmpty();
+            if (!digests.add(line.digest())) {
+                fates.add(Fate.REPEATED);
+                continue;
             }
-            for (Line line : fresh)
-                add.bind("place", ++place).bind("building", line.building()).bind("id", line.id()).bind("digest", line.digest()).bind("wall", line.stamp().wallMs())
-                        .bind("tick", line.stamp().tick()).bind("device", line.device()).bind("said", line.said()).bind("received", nowMs).add();
-            if (!fresh.isEmpty()) add.execute();
-            return new Kept(fresh.size(), repeated, clashing.stream().distinct().toList());
+            fates.add(first ? Fate.FRESH : Fate.CLASHING);
+            fresh.add(line);
         }
+        if (!fresh.isEmpty()) entries.add(fresh, last(), nowMs);
+        return fates;
     }
 
     List<Line> lines(String building) { return handle.createQuery(LINE + "where building = :building order by place").bind("building", building).map(Ledger::line).list(); }
@@ -66,6 +69,17 @@ record Ledger(Handle handle) {
     List<Line> after(String building, long place, int most) {
         return handle.createQuery(LINE + "where building = :building and place > :place order by place limit :most").bind("building", building)
                 .bind("place", place).bind("most", most).map(Ledger::line).list();
+    }
+
+    /// Entries after a place that may say what a building is called: descriptions, also within an amendment, and what is taken back.
+    List<Line> describing(String building, long place) {
+        return handle.createQuery(LINE + "where building = :building and place > :place and (said like '%\"kind\":\"building\"%' or said like '%\"kind\":\"strike\"%') order by place")
+                .bind("building", building).bind("place", place).map(Ledger::line).list();
+    }
+
+    /// The place of the last entry of a building; 0 where there is none.
+    long last(String building) {
+        return handle.createQuery("select coalesce(max(place), 0) from entry where building = :building").bind("building", building).mapTo(Long.class).one();
     }
 
     void eachLine(Consumer<Line> each) {
@@ -91,10 +105,14 @@ record Ledger(Handle handle) {
                 .map((row, _) -> new Entry.Stamp(row.getLong(1), row.getInt(2))).findOne();
     }
 
-    List<Book.Shelf> buildings() {
-        return handle.createQuery("select building, count(*), max(wall_ms) from entry group by building order by building")
+    /// How many entries of each building stand behind one place, up to another.
+    List<Book.Shelf> shelves(long behind, long upTo) {
+        return handle.createQuery("select building, count(*), max(wall_ms) from entry where place > :behind and place <= :upTo group by building").bind("behind", behind).bind("upTo", upTo)
                 .map((row, _) -> new Book.Shelf(row.getString(1), row.getInt(2), row.getLong(3))).list();
     }
+
+    /// The place of the last entry; 0 where there is none.
+    long last() { return handle.createQuery("select coalesce(max(place), 0) from entry").mapTo(Long.class).one(); }
 
     /// Every building that anything is kept of.
     List<String> everyBuilding() {

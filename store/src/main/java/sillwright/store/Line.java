@@ -47,7 +47,9 @@ record Line(long place, String building, String id, String digest, Entry.Stamp s
     }
 
     /// True where `said` is still what was kept.
-    boolean unharmed() { return digest.equals(digest(said.getBytes(StandardCharsets.UTF_8))); }
+    boolean unharmed() { return unharmed(digest, said); }
+
+    static boolean unharmed(String digest, String said) { return digest.equals(digest(said.getBytes(StandardCharsets.UTF_8))); }
 
     /// SHA-256 (FIPS 180-4), 64 hex digits in lower case.
     static String digest(byte[] bytes) {

@@ -11,6 +11,8 @@ record Mark(long place, String head) {
 
     static Mark of(Line line) { return new Mark(line.place(), line.digest().substring(0, 16)); }
 
+    static Mark of(Entries.Said said) { return new Mark(said.place(), said.digest().substring(0, 16)); }
+
     /// Nothing where the text is no mark: then reading begins again.
     static Optional<Mark> read(String text) {
         Matcher match = WRITTEN.matcher(text);

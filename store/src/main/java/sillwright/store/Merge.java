@@ -78,7 +78,7 @@ public final class Merge {
 
         void flush() {
             List<Line> lines = Arrays.asList(waiting.toArray(Line[]::new));
-            if (!lines.isEmpty()) kept = kept.and(target.write(to -> to.add(lines, target.nowMs())));
+            if (!lines.isEmpty()) kept = kept.and(target.add(lines, _ -> {}));
             waiting.clear();
         }
     }

@@ -50,6 +50,12 @@ public final class Pen {
         return write(building, new Body.Struck(earlier.id(), because));
     }
 
+    /// An entry that speaks of an earlier one, stamped after it; not yet in the book.
+    public Entry after(Entry earlier, Body body) {
+        clock.follow(earlier.stamp());
+        return entry(body);
+    }
+
     /// An entry with its id and stamp, not yet in the book.
     public Entry entry(Body body) {
         book.read(ledger -> {

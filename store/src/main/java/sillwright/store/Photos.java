@@ -29,7 +29,7 @@ public final class Photos {
     /// A picture as it is kept.
     public record Found(String sha256, String media, byte[] bytes) {
         /// True where the bytes are still those that were kept.
-        boolean unharmed() { return sha256.equals(Line.digest(bytes)); }
+        public boolean unharmed() { return sha256.equals(Line.digest(bytes)); }
     }
 
     /// What a survey calls a picture.
@@ -54,6 +54,19 @@ public final class Photos {
         book.write(ledger -> ledger.keepPhoto(sha256, seen.media(), picture, book.nowMs()));
         return file(sha256, seen.media());
     }
+
+    /// Keeps a picture that a phone sends under its digest.
+    ///
+    /// @return true where it was not here yet
+    /// @throws Refused also when the bytes are not those that the digest was taken of
+    public boolean keepAs(String sha256, byte[] picture) {
+        Picture seen = Picture.of(picture);
+        if (!sha256.equals(Line.digest(picture)))
+            throw new Refused("sha256", "is not the SHA-256 of the picture that came", "send the picture again; the name is 64 hex digits in lower case, of its bytes");
+        return book.write(ledger -> ledger.keepPhoto(sha256, seen.media(), picture, book.nowMs()));
+    }
+
+    public boolean has(String sha256) { return book.read(ledger -> ledger.hasPhoto(sha256)); }
 
     /// Keeps a picture under the name that a survey gives it.
     public String keep(String building, String file, byte[] picture) {

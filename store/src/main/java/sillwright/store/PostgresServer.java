@@ -78,6 +78,8 @@ final class PostgresServer extends Engine {
         // Each statement of a writer must see what was committed before its turn came, whatever the server's habit.
         config.setTransactionIsolation("TRANSACTION_READ_COMMITTED");
         config.addDataSourceProperty("ApplicationName", "sillwright");
+        // Entries that arrive together go to the server in one statement.
+        config.addDataSourceProperty("reWriteBatchedInserts", "true");
         // Acknowledged is durable, whatever the server's habit; a stricter habit is left alone.
         config.setConnectionInitSql("select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'");
         return config;
@@ -108,6 +110,9 @@ final class PostgresServer extends Engine {
             return work.apply(handle);
         });
     }
+
+    @Override
+    <T> T anew(Function<Handle, T> work) { return snapshot(work); }
 
     @Override
     List<Fault> integrity() {

@@ -32,6 +32,8 @@ final class Reading {
         asides.add(text);
     }
 
+    int faults() { return faults.size(); }
+
     private void fault(String entry, String field, String what, String mend) { faults.add(new Fault(building, entry, field, what, mend, true)); }
 
     SurveyFile.Held held() { return new SurveyFile.Held(building, entries, faults, asides); }

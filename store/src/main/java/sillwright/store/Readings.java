@@ -33,6 +33,7 @@ import sillwright.walk.Member;
 import sillwright.walk.MoistureReading;
 import sillwright.walk.ProbeReading;
 import sillwright.walk.Spot;
+import sillwright.wood.moisture.Moisture;
 
 /// Readings that another tool wrote down, as comma-separated values with a header row (RFC 4180), one place to a row:
 ///
@@ -45,6 +46,7 @@ import sillwright.walk.Spot;
 /// | `depth`, `reach` | what a probe told, lengths | both, or `reading` |
 /// | `ranOut` | true where the probe went to its limit; left empty, it follows from depth and reach | |
 /// | `reading` | what a pin meter showed, a percentage | or `depth` and `reach` |
+/// | `temp`, `rh` | the air's temperature and relative humidity beside the wood, as a logger has them: they stand for the moisture that wood comes to rest at in it | or `reading` |
 /// | `wood`, `pins` | the wood's temperature, and how deep the pins went | |
 /// | `device`, `author` | what wrote it, and who | |
 ///
@@ -55,7 +57,7 @@ import sillwright.walk.Spot;
 /// @param faults  of all rows that are not, each with its line
 record Readings(List<Entry> entries, List<Fault> faults) {
     private static final List<String> NEEDED = List.of("at", "member", "face", "along", "across");
-    private static final List<String> KNOWN = List.of("at", "member", "face", "along", "across", "depth", "reach", "ranOut", "reading", "wood", "pins", "device", "author");
+    private static final List<String> KNOWN = List.of("at", "member", "face", "along", "across", "depth", "reach", "ranOut", "reading", "temp", "rh", "wood", "pins", "device", "author");
 
     Readings {
         entries = List.copyOf(entries);
@@ -120,7 +122,7 @@ record Readings(List<Entry> entries, List<Fault> faults) {
         }
         Set<String> missing = new java.util.LinkedHashSet<>(NEEDED);
         missing.removeAll(columns.keySet());
-        if (!columns.containsKey("reading") && !(columns.containsKey("depth") && columns.containsKey("reach"))) missing.add("depth and reach, or reading");
+        if (!columns.containsKey("reading") && !(columns.containsKey("temp") && columns.containsKey("rh")) && !(columns.containsKey("depth") && columns.containsKey("reach"))) missing.add("depth and reach, or reading, or temp and rh");
         if (!missing.isEmpty()) throw new Refused(name, "there is no column {}", "the first row names the columns: at,member,face,along,across,depth,reach", String.join(", ", missing));
         return columns;
     }
@@ -174,6 +176,7 @@ record Readings(List<Entry> entries, List<Fault> faults) {
             if (!cell("depth").isEmpty() || !cell("reach").isEmpty()) body("depth", () -> probe(spot)).ifPresent(bodies::add);
             if (!cell("reading").isEmpty())
                 body("reading", () -> new MoistureReading(spot, measure("reading", Kind.PERCENT), maybe("wood", Kind.TEMPERATURE), maybe("pins", Kind.LENGTH))).ifPresent(bodies::add);
+            else if (!cell("temp").isEmpty() || !cell("rh").isEmpty()) body("rh", () -> ofAir(spot)).ifPresent(bodies::add);
             if (bodies.isEmpty() && !wrong) fault("", "holds no reading", "write depth and reach, or reading");
             if (wrong || at.isEmpty()) return List.of();
             List<Entry> entries = new ArrayList<>();
@@ -186,6 +189,15 @@ record Readings(List<Entry> entries, List<Fault> faults) {
                 entries.add(new Entry(id, new Entry.Stamp(at.get(), digest.getInt() >>> 1), cell("device"), cell("author"), body));
             }
             return entries;
+        }
+
+        /// The moisture that wood comes to rest at in the air beside it, to a tenth of a percent.
+        private MoistureReading ofAir(Spot spot) {
+            Quantity temp = measure("temp", Kind.TEMPERATURE), humidity = measure("rh", Kind.PERCENT);
+            if (!(humidity.own() >= 0.01 && humidity.own() <= 1)) throw new Refused("rh", "{} is no relative humidity", "write percent, 1 to 100; a sensor that shows more is wet or broken", humidity);
+            if (!(temp.own() >= -40 && temp.own() <= 60)) throw new Refused("temp", "{} is no temperature of air", "check the unit: F or C", temp);
+            double moisture = Moisture.atRest(Math.max(-1, temp.own()), Math.min(0.98, humidity.own()));
+            return new MoistureReading(spot, Quantity.read(Math.round(1000 * moisture) / 10.0 + "%", Kind.PERCENT), Optional.empty(), Optional.empty());
         }
 
         private ProbeReading probe(Spot spot) {

@@ -15,6 +15,9 @@ public final class SchemaText {
     /// JSON Schema 2020-12 of `findings.json`.
     public static String findings() { return text("findings-1.schema.json"); }
 
+    /// JSON Schema 2020-12 of what the figure `net` reads.
+    public static String net() { return text("net-1.schema.json"); }
+
     private static String text(String name) {
         try (InputStream in = SchemaText.class.getResourceAsStream(name)) {
             if (in == null) throw new IllegalStateException(name + " is not in the program's jar");

@@ -7,7 +7,14 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ConcurrentLinkedDeque;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.locks.LockSupport;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
@@ -29,12 +36,23 @@ import sillwright.walk.Fault;
 final class SqliteFile extends Engine {
     /// Says that the file is a field book: `SILL`. Set by the migrations.
     static final int APPLICATION = 0x5349_4c4c;
+    private static final int READERS = 16;
+    /// How seldom the log is folded into the file behind the writers' backs, and from how many pages on a writer must do it itself. This program's own choice.
+    private static final long FOLD_NS = 1_000_000_000;
+    private static final int MOST_PAGES = 8_000;
 
     private final Path path;
     private final Jdbi readers;
     private final Handle writer;
     private final ReentrantLock turn = new ReentrantLock(true);
     private final Migrations migrations;
+    /// Readers kept open between readings: to open one costs more than most of what is read.
+    private final Deque<Handle> idle = new ConcurrentLinkedDeque<>();
+    private volatile boolean closed;
+    /// Waiting for the disk happens in SQLite's own code, which would hold the carrier of a virtual thread, and with it every other request.
+    private final ExecutorService hand = Executors.newSingleThreadExecutor(Thread.ofPlatform().name("book-writer").daemon().factory());
+    private final ExecutorService folder = Executors.newSingleThreadExecutor(Thread.ofPlatform().name("book-folder").daemon().factory());
+    private volatile long folded = System.nanoTime();
 
     /// @param mustBe true where a file that is not there is refused rather than begun
     SqliteFile(Path path, boolean mustBe) {
@@ -75,6 +93,7 @@ final class SqliteFile extends Engine {
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.setPragma(SQLiteConfig.Pragma.FULL_SYNC, "true");
         config.setBusyTimeout(20_000);
+        config.setPragma(SQLiteConfig.Pragma.WAL_AUTOCHECKPOINT, String.valueOf(MOST_PAGES));
         config.setJournalSizeLimit(64 << 20);
         config.setTransactionMode(mode);
         SQLiteDataSource source = new Patient(config);
@@ -119,16 +138,57 @@ final class SqliteFile extends Engine {
 
     @Override
     <T> T alone(Function<Handle, T> work) {
+        if (!Thread.currentThread().isVirtual() || closed) return here(work);
+        try {
+            return CompletableFuture.supplyAsync(() -> here(work), hand).join();
+        } catch (CompletionException thrown) {
+            if (thrown.getCause() instanceof RuntimeException cause) throw cause;
+            if (thrown.getCause() instanceof Error cause) throw cause;
+            throw thrown;
+        }
+    }
+
+    private <T> T here(Function<Handle, T> work) {
         turn.lock();
         try {
-            return writer.inTransaction(work::apply);
+            T result = writer.inTransaction(work::apply);
+            if (System.nanoTime() - folded > FOLD_NS && !closed) {
+                folded = System.nanoTime();
+                folder.execute(this::fold);
+            }
+            return result;
         } finally {
             turn.unlock();
         }
     }
 
+    /// Folds the log into the file while others write and read: what a writer acknowledged is durable in the log already, so that nobody need wait for this.
+    private void fold() { reading(reader -> reader.createQuery("pragma wal_checkpoint(passive)").mapToMap().list()); }
+
     @Override
-    <T> T snapshot(Function<Handle, T> work) { return readers.inTransaction(work::apply); }
+    <T> T snapshot(Function<Handle, T> work) { return reading(reader -> reader.inTransaction(work::apply)); }
+
+    private <T> T reading(Function<Handle, T> work) {
+        Handle kept = idle.poll(), reader = kept == null ? readers.open() : kept;
+        boolean well = false;
+        try {
+            T result = work.apply(reader);
+            well = true;
+            return result;
+        } finally {
+            // One that something went wrong with is not trusted with the next reading.
+            if (well) keep(reader);
+            else reader.close();
+        }
+    }
+
+    private void keep(Handle reader) {
+        idle.push(reader);
+        if (closed || idle.size() > READERS) Optional.ofNullable(idle.poll()).ifPresent(Handle::close);
+    }
+
+    @Override
+    <T> T anew(Function<Handle, T> work) { return readers.inTransaction(work::apply); }
 
     @Override
     boolean copy(Path into) {
@@ -162,8 +222,12 @@ final class SqliteFile extends Engine {
     /// Folds the log into the file, so that a copy of the one file is whole.
     @Override
     public void close() {
+        closed = true;
         turn.lock();
         try (Connection connection = writer.getConnection()) {
+            hand.shutdown();
+            folder.close();
+            for (Handle reader = idle.poll(); reader != null; reader = idle.poll()) reader.close();
             if (connection.isClosed()) return;
             writer.execute("pragma wal_checkpoint(truncate)");
             writer.close();

@@ -21,6 +21,12 @@ final class Histories {
             {"sign":"%s","seen":%b,"side":"%s","words":"%s"}""";
     private static final String PHOTO = """
             {"file":"photos/%d.jpg","side":"%s"}""";
+    private static final String CHECKS = """
+            {"member":"%s","face":"front","along":"%d in","across":"2 in","count":%d,"length":"6 in","width":"1/16 in","depth":"%d/8 in"}""";
+    private static final String PROFILE = """
+            {"member":"%s","title":"a moulding","offsets":[{"across":"0 in","out":"1/2 in"},{"across":"1/2 in","out":"%d/16 in"},{"across":"1 in","out":"0 in"}]}""";
+    private static final String DECISION = """
+            {"member":"%s","along":"%d in","verdict":"overruled","taken":"%s","by":"owner","because":"%s"}""";
     private static final String[] SIDES = {"south", "north", "nowhere"};
     private static final String[] MEMBERS = {"sill-1", "sill-2", "sill-3", "nothing"};
     private static final String[] WORDS = {"", "plain", "déjà vu — ½", "\\\"quoted\\\"\\n\\u0000", "\\ud83e\\udeb5", "\\ud83e alone"};
@@ -65,7 +71,10 @@ final class Histories {
             case 3, 4, 5, 6, 7 -> kind("probe", PROBE.formatted(one(MEMBERS), random.nextInt(40), random.nextInt(32)));
             case 8, 9, 10 -> kind("moisture", MOISTURE.formatted(one(MEMBERS), random.nextInt(40), 8 + random.nextInt(40)));
             case 11, 12, 13 -> kind("sighting", SIGHTING.formatted(random.nextBoolean() ? "icicles" : "fungus", random.nextBoolean(), one(SIDES), one(WORDS)));
-            case 14, 15 -> kind("photo", PHOTO.formatted(random.nextInt(5), one(SIDES)));
+            case 14 -> random.nextBoolean() ? kind("photo", PHOTO.formatted(random.nextInt(5), one(SIDES)))
+                    : kind("decision", DECISION.formatted(one(MEMBERS), random.nextInt(40), random.nextBoolean() ? "dutchman" : "scarf-splice-8", "r" + random.nextInt(9)));
+            case 15 -> random.nextBoolean() ? kind("checks", CHECKS.formatted(one(MEMBERS), random.nextInt(40), 1 + random.nextInt(9), 1 + random.nextInt(9)))
+                    : kind("profile", PROFILE.formatted(one(MEMBERS), random.nextInt(16)));
             case 16, 17, 18, 19 -> kind("amend", "{\"entry\":\"" + target() + "\"," + said(false) + "}");
             default -> kind("strike", "{\"entry\":\"" + target() + "\",\"because\":\"" + one(WORDS) + "\"}");
         };

@@ -67,6 +67,19 @@ class ReadingsTest {
     }
 
     @Test
+    void a_logger_s_air_stands_for_the_moisture_that_wood_comes_to_rest_at_in_it() throws IOException {
+        try (Book book = book()) {
+            String logger = "at,member,face,along,across,temp [C],rh [%],device\n2026-04-20 10:00,sill-1,top,4 in,2 in,21.1,65,logger-1\n2026-04-20 11:00,sill-1,top,4 in,2 in,21.1,80,logger-1\n";
+            assertEquals(new Kept(2, 0, List.of()), take(book, logger).kept());
+            // Wood Handbook, table 4-2, row 70 F: 12.0 and 16.0 % (from memory).
+            List<Double> moistures = book.read("shed").fold().moistures().stream().map(one -> one.what().reading().own()).toList();
+            assertTrue(moistures.stream().anyMatch(one -> Math.abs(one - 0.12) < 0.0016) && moistures.stream().anyMatch(one -> Math.abs(one - 0.16) < 0.0016), moistures::toString);
+            Import.Taken bad = take(book, "at,member,face,along,across,temp [C],rh [%],device\n2026-04-20 10:00,sill-1,top,4 in,2 in,21.1,130,logger-1\n2026-04-20 10:00,sill-1,top,4 in,2 in,,60,logger-1\n");
+            assertEquals(List.of("line 2 rh", "line 3 temp"), bad.faults().stream().map(f -> f.entry() + " " + f.field()).toList());
+        }
+    }
+
+    @Test
     void every_bad_row_is_told_at_once_and_none_is_taken() throws IOException {
         try (Book book = book()) {
             String bad = TABLE + """

@@ -26,6 +26,7 @@ import sillwright.walk.MemberKind;
 import sillwright.walk.Side;
 import sillwright.walk.Sign;
 import sillwright.walk.Survey;
+import sillwright.walk.WorkDone;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -174,11 +175,47 @@ class SurveyFileTest {
     }
 
     @Test
+    void work_that_was_done_comes_back_as_written_and_is_checked() {
+        String done = "{\"id\":\"0196f0c2-0000-7000-8000-000000000011\",\"at\":\"2026-06-20T09:00:00Z\",\"kind\":\"work-done\",\"says\":{\"done\":\"dutchman\",\"on\":\"2026-06-19\","
+                + "\"side\":\"south\",\"member\":\"sill-1\",\"from\":\"0 in\",\"to\":\"6 in\",\"against\":\"sill-holds-water\",\"step\":\"join\",\"coat\":{\"film\":\"oil-paint\",\"primer\":1,"
+                + "\"coats\":2,\"backs\":false,\"ends\":true,\"moisture\":\"13%\"},\"hours\":5.5,\"cost\":120.0,\"words\":\"w\"}}";
+        String text = SHED.replace("\"because\":\"wrong side\"}}", "\"because\":\"wrong side\"}},\n" + done);
+        var held = SurveyFile.read("shed", text);
+        assertEquals(List.of(), held.fold().faults());
+        assertEquals(1, held.fold().works().size());
+        String again = SurveyFile.text("an invented shed", held.entries());
+        assertEquals(held.entries(), SurveyFile.read("shed", again).entries());
+        assertEquals(List.of(), schema().validate(JSON.readTree(again)));
+        Map.of("\"2026-06-19\"", "\"19 June\"", "sill-holds-water", "sill-hold-water", "\"dutchman\"", "\"dutch\"", "5.5", "\"five\"", "\"13%\"", "\"13\"").forEach((good, bad) ->
+                assertEquals(1, SurveyFile.read("shed", text.replace(good, bad)).faults().size(), bad));
+    }
+
+    @Test
+    void a_decision_comes_back_as_written_and_is_checked() {
+        String wood = "{\"id\":\"0196f0c2-0000-7000-8000-000000000011\",\"at\":\"2026-06-20T09:00:00Z\",\"kind\":\"decision\",\"says\":{\"member\":\"sill-1\",\"along\":\"2 in\",\"verdict\":\"overruled\","
+                + "\"taken\":\"scarf-splice-8\",\"by\":\"review-board\",\"because\":\"the nosing is original\"}}";
+        String water = "{\"id\":\"0196f0c2-0000-7000-8000-000000000012\",\"at\":\"2026-06-20T09:01:00Z\",\"kind\":\"decision\",\"says\":{\"source\":\"sill-holds-water\",\"side\":\"south\",\"place\":\"window sill\","
+                + "\"verdict\":\"accepted\",\"taken\":\"saw-drip-kerf\",\"by\":\"owner\"}}";
+        String text = SHED.replace("\"because\":\"wrong side\"}}", "\"because\":\"wrong side\"}},\n" + wood + ",\n" + water);
+        var held = SurveyFile.read("shed", text);
+        assertEquals(List.of(), held.fold().faults());
+        assertEquals(2, held.fold().decisions().size());
+        String again = SurveyFile.text("an invented shed", held.entries());
+        assertEquals(held.entries(), SurveyFile.read("shed", again).entries());
+        assertEquals(List.of(), schema().validate(JSON.readTree(again)));
+        Map.of("\"scarf-splice-8\"", "\"scarf-joint\"", "saw-drip-kerf", "clear-gutter", "\"because\":\"the nosing is original\"", "\"because\":\"\"", "review-board", "board", "\"side\":\"south\",\"place\"", "\"side\":\"\",\"place\"",
+                "\"member\":\"sill-1\",\"along\":\"2 in\",\"verdict\"", "\"verdict\"").forEach((good, bad) -> assertTrue(SurveyFile.read("shed", text.replace(good, bad)).faults().stream().anyMatch(Fault::grave), bad));
+    }
+
+    @Test
     void the_schema_lists_the_choices_that_the_program_has() {
         JsonNode defs = JSON.readTree(SchemaText.survey()).get("$defs");
-        Map<String, Class<? extends Enum<?>>> lists = Map.of("sighting/sign", Sign.class, "member/kind", MemberKind.class, "member/role", Member.Role.class,
+        Map<String, Class<? extends Enum<?>>> lists = new java.util.HashMap<>(Map.of("work-done/done", WorkDone.Done.class, "work-done/against", sillwright.water.Source.class,
+                "coating/film", WorkDone.Film.class, "decision/source", sillwright.water.Source.class, "decision/verdict", sillwright.walk.Decision.Verdict.class,
+                "decision/by", sillwright.walk.Decision.By.class));
+        lists.putAll(Map.of("sighting/sign", Sign.class, "member/kind", MemberKind.class, "member/role", Member.Role.class,
                 "member/run", Member.Run.class, "probe/face", Member.Face.class, "edge/kind", Side.Edge.class, "gutter/shape", Side.GutterShape.class,
-                "ground/surface", Side.Surface.class, "downspout/empties", Side.Empties.class);
+                "ground/surface", Side.Surface.class, "downspout/empties", Side.Empties.class));
         lists.forEach((where, list) -> {
             String[] path = where.split("/");
             TreeSet<String> schema = new TreeSet<>();
