@@ -60,6 +60,12 @@ record Bench(Canvas canvas, Member member, Scale scale, double from, double to, 
         else Marks.level(canvas, px(Math.min(a, b), 0), px(Math.max(a, b), 0), whole().bottom(), whole().bottom() + away, words);
     }
 
+    /// Lengths that follow each other along the member.
+    void string(List<Double> stops, List<String> words, double away) {
+        if (upright()) Chain.upright(canvas, stops.stream().map(at -> py(at, 0)).toList(), words, whole().left(), whole().left() - away + 1);
+        else Chain.level(canvas, stops.stream().map(at -> px(at, 0)).toList(), words, whole().bottom(), whole().bottom() + away);
+    }
+
     /// A dimension across the whole view, at its far end.
     void measureAcross(Units units) {
         String words = Said.length(across, units);
@@ -69,11 +75,20 @@ record Bench(Canvas canvas, Member member, Scale scale, double from, double to, 
 
     /// What the view shows, beneath a standing one and above a lying one.
     void named(List<String> lines) {
-        if (!upright()) canvas.write(whole().left(), whole().top() - 1.8, String.join(" ", lines), Ink.SMALL, Anchor.START, Ink.BLACK);
-        else for (int i = 0; i < lines.size(); i++) {
-            double half = Lettering.widthMm(lines.get(i), Ink.SMALL) / 2;
-            canvas.write(Math.max(whole().midX(), half), whole().bottom() + 5 + i * 3.7, lines.get(i), Ink.SMALL, Anchor.MIDDLE, Ink.BLACK);
+        if (!upright()) {
+            canvas.write(whole().left(), whole().top() - 1.8, String.join(" ", lines), Ink.SMALL, Anchor.START, Ink.BLACK);
+            return;
         }
+        double y = whole().bottom() + 5;
+        while (!free(lines, y) && y < whole().bottom() + 40) y += 1.5;
+        for (int i = 0; i < lines.size(); i++) canvas.write(middle(lines.get(i)), y + i * 3.7, lines.get(i), Ink.SMALL, Anchor.MIDDLE, Ink.BLACK);
+    }
+
+    private double middle(String words) { return Math.max(whole().midX(), Lettering.widthMm(words, Ink.SMALL) / 2); }
+
+    private boolean free(List<String> lines, double y) {
+        for (int i = 0; i < lines.size(); i++) if (!canvas.free(Canvas.covers(middle(lines.get(i)), y + i * 3.7, lines.get(i), Ink.SMALL, Anchor.MIDDLE))) return false;
+        return true;
     }
 
     /// The way of the grain, in the middle of a stretch.

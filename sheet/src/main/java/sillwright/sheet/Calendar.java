@@ -47,24 +47,28 @@ public final class Calendar {
         return Biweekly.write(calendar).go();
     }
 
-    /// Every round on its day, each year again, with a reminder a week before.
+    /// Every round that has a day, each year again, with a reminder a week before and one at eight in the morning of the day before.
     public static String watch(Assessment assessment) {
         ICalendar calendar = calendar(assessment, "Watch");
-        for (Round round : assessment.watch().rounds()) {
-            VEvent event = event(assessment, "watch-" + round.id(), round.title() + ", " + assessment.survey().name(), round.first(), round.first());
+        for (Round round : assessment.watch().rounds()) round.first().ifPresent(first -> {
+            VEvent event = event(assessment, "watch-" + round.id(), round.title() + ", " + assessment.survey().name(), first, first);
             event.setRecurrenceRule(new Recurrence.Builder(Frequency.YEARLY).build());
             event.setDescription(list(assessment, round));
-            event.addAlarm(VAlarm.display(new Trigger(biweekly.util.Duration.fromMillis(-Duration.ofDays(7).toMillis()), Related.START), round.title()
-                    + " in a week"));
+            event.addAlarm(alarm(-Duration.ofDays(7).toHours(), round.title() + " in a week: look out ladder, meter, probe, binoculars"));
+            event.addAlarm(alarm(-16, round.title() + " tomorrow"));
             calendar.addEvent(event);
-        }
+        });
         return Biweekly.write(calendar).go();
+    }
+
+    private static VAlarm alarm(long hours, String words) {
+        return VAlarm.display(new Trigger(biweekly.util.Duration.fromMillis(Duration.ofHours(hours).toMillis()), Related.START), words);
     }
 
     private static String list(Assessment assessment, Round round) {
         StringBuilder lines = new StringBuilder(round.why());
         for (Check check : round.checks())
-            lines.append("\n- ").append(Said.sideTitle(assessment.survey(), check.side())).append(": ").append(check.words())
+            lines.append("\n- ").append(Said.sideTitle(assessment.survey(), check.side())).append(": ").append(check.words()).append('.')
                     .append(check.last().isEmpty() ? "" : " Last time: " + check.last() + ".").append(check.expected().isEmpty() ? "" : " Should be: "
                             + check.expected() + ".");
         return lines.toString();

@@ -16,6 +16,10 @@ final class Canvas {
     private final List<Markup> shapes = new ArrayList<>();
     private final List<Markup> lettering = new ArrayList<>();
     private final List<Label> labels = new ArrayList<>();
+    private final List<Part> parts = new ArrayList<>();
+
+    /// A part of the sheet at a scale of its own: all that is drawn and lettered from one count to another, about its anchor.
+    private record Part(int shapesFrom, int shapesTo, int lettersFrom, int lettersTo, double ratio, double x, double y) {}
 
     Canvas(double widthMm, double heightMm) {
         this.width = widthMm;
@@ -31,6 +35,16 @@ final class Canvas {
     List<Label> labels() { return List.copyOf(labels); }
 
     void add(Markup shape) { shapes.add(shape); }
+
+    /// Draws a part that stands at a scale of its own, so that a file at the building's own size can have it in its true size too.
+    ///
+    /// @param ratio of that scale
+    /// @param x     of the point that stays where it is
+    void part(double ratio, double x, double y, Runnable draw) {
+        int shapesFrom = shapes.size(), lettersFrom = lettering.size();
+        draw.run();
+        parts.add(new Part(shapesFrom, shapes.size(), lettersFrom, lettering.size(), ratio, x, y));
+    }
 
     /// Something that belongs to the lettering: it is drawn over every shape.
     void addOver(Markup mark) { lettering.add(mark); }
@@ -52,6 +66,11 @@ final class Canvas {
 
     /// @param points x and y in turn
     void polygon(String fill, Ink.Pen pen, double... points) { add(pen.on(Markup.of("polygon").with("points", joined(points)).with("fill", fill))); }
+
+    /// A polygon that stands for something that a screen may let one point at.
+    void pointed(String attribute, String name, String fill, Ink.Pen pen, double... points) {
+        add(pen.on(Markup.of("polygon").with("points", joined(points)).with("fill", fill)).with(attribute, name));
+    }
 
     void polyline(Ink.Pen pen, double... points) { add(pen.on(Markup.of("polyline").with("points", joined(points)).with("fill", "none"))); }
 
@@ -109,9 +128,23 @@ final class Canvas {
         labels.add(new Label(said, box, size));
     }
 
+    /// Those of each part in a group that says its scale.
+    private List<Markup> grouped(List<Markup> all, boolean drawn) {
+        List<Markup> grouped = new ArrayList<>();
+        int at = 0;
+        for (Part part : parts) {
+            int from = drawn ? part.shapesFrom : part.lettersFrom, to = drawn ? part.shapesTo : part.lettersTo;
+            grouped.addAll(all.subList(at, from));
+            if (to > from) grouped.add(Markup.of("g", all.subList(from, to)).with("data-ratio", part.ratio).with("data-x", part.x).with("data-y", part.y));
+            at = to;
+        }
+        grouped.addAll(all.subList(at, all.size()));
+        return grouped;
+    }
+
     Drawing done(String id, String title, String told, double fine) {
-        List<Markup> content = new ArrayList<>(shapes);
-        content.addAll(lettering);
+        List<Markup> content = new ArrayList<>(grouped(shapes, true));
+        content.addAll(grouped(lettering, false));
         List<Markup> used = new ArrayList<>();
         String drawn = Markup.of("g", shapes).xml();
         for (Markup pattern : Hatch.patterns(fine)) if (drawn.contains("url(#" + pattern.get("id") + ")")) used.add(pattern);

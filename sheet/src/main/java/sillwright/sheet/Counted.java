@@ -13,16 +13,19 @@ final class Counted {
         return switch (measure) {
             case VOLUME -> Words.volume(amount, units);
             case AREA -> Words.area(amount, units);
-            case COUNT -> Words.number(amount, 0);
+            case COUNT -> count(amount);
             case LENGTH -> Words.length(amount, units);
         };
     }
 
+    /// Of what one piece serves several repairs, each has a part.
+    private static String count(double amount) { return amount > 0 && amount < 0.5 ? "part of 1" : Words.number(amount, 0); }
+
     static String words(Repair.Need need, Units units) {
-        return need.material().words() + ": " + switch (need.material().measure()) {
+        return need.item() + ": " + switch (need.material().measure()) {
             case VOLUME -> Words.volume(need.amount(), units);
             case AREA -> Words.area(need.amount(), units);
-            case COUNT -> Words.number(need.amount(), 0);
+            case COUNT -> count(need.amount());
         };
     }
 
@@ -30,6 +33,6 @@ final class Counted {
     static String buy(OrderLine line, Units units) {
         String whole = words(line.measure(), line.buy(), units);
         return line.measure() == OrderLine.Measure.LENGTH ? Words.count(line.packs(), "length") + ", " + whole + " in all"
-                : Words.count(line.packs(), "pack") + ", " + whole;
+                : line.note().isEmpty() ? Words.count(line.packs(), "pack") + ", " + whole : line.note().split("; ")[0];
     }
 }

@@ -6,6 +6,7 @@ import sillwright.Assessment;
 import sillwright.measure.Csv;
 import sillwright.measure.Unit;
 import sillwright.measure.Units;
+import sillwright.walk.Choice;
 import sillwright.work.Repair;
 import sillwright.work.WorkFindings.Bar;
 import sillwright.work.WorkFindings.CutPlan;
@@ -14,8 +15,8 @@ import sillwright.work.WorkFindings.CutPlan;
 public final class CutSheet {
     private CutSheet() {}
 
-    static final List<String> HEADER = List.of("species", "width", "depth", "bar", "stock_length", "piece", "repair", "piece_length", "left_over",
-            "unit");
+    static final List<String> HEADER = List.of("species", "section", "quality", "width", "depth", "bar", "in_hand", "stock_length", "defects", "piece", "repair", "starts_at",
+            "piece_length", "piece_width", "piece_depth", "set", "left_over", "unit");
 
     public static String csv(Assessment assessment) {
         Unit unit = assessment.settings().units() == Units.US ? Unit.INCH : Unit.MILLIMETRE;
@@ -24,10 +25,12 @@ public final class CutSheet {
         for (CutPlan plan : assessment.work().cuts())
             for (Bar bar : plan.bars()) {
                 number++;
-                for (Repair.Piece piece : bar.pieces())
-                    csv.append(Csv.line(List.of(plan.species(), in(unit, plan.widthMm()), in(unit, plan.depthMm()), number, in(unit, bar.stockMm()),
-                            piece.label(), piece.repair(), in(unit, piece.lengthMm()),
-                            in(unit, bar.leftMm()), unit.symbol())));
+                for (int k = 0; k < bar.pieces().size(); k++) {
+                    Repair.Piece piece = bar.pieces().get(k);
+                    csv.append(Csv.line(List.of(plan.species(), plan.bought().name(), Choice.word(plan.quality()), in(unit, plan.widthMm()), in(unit, plan.depthMm()), number, bar.inHand() ? "yes" : "no", in(unit, bar.stockMm()),
+                            String.join("; ", bar.flaws().stream().map(flaw -> in(unit, flaw.fromMm()) + "-" + in(unit, flaw.toMm())).toList()), piece.label(), piece.repair(), in(unit, bar.startsMm().get(k)),
+                            in(unit, piece.lengthMm()), in(unit, piece.widthMm()), in(unit, piece.depthMm()), piece.set(), in(unit, bar.longestLeftMm()), unit.symbol())));
+                }
             }
         return csv.toString();
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 import sillwright.Assessment;
 import sillwright.measure.Refused;
@@ -21,19 +20,23 @@ import sillwright.work.Repair;
 /// One side of the building as it is seen standing before it, true to scale: every member at its place, hatched by its
 /// condition, the water flagged where it acts, the repairs named where they go.
 public final class Elevation {
-    static final double WIDTH = 250;
-    private static final double HIGHEST = 178;
+    /// Paper for an elevation: on a lying sheet, or across a standing page with words beneath.
+    private record Room(double width, double highest) {}
+
+    private static final Room LYING = new Room(250, 178), STANDING = new Room(184, 178);
     private static final double LEFT = 19;
     private static final double RIGHT = 9;
     private static final double HEAD = 8;
     private static final double BENEATH = 21;
 
+    private final Room room;
     private final Assessment assessment;
     private final Side side;
     private final Units units;
     private final List<Member> members;
 
-    private Elevation(Assessment assessment, Side side) {
+    private Elevation(Assessment assessment, Side side, Room room) {
+        this.room = room;
         this.assessment = assessment;
         this.side = side;
         this.units = assessment.settings().units();
@@ -41,12 +44,22 @@ public final class Elevation {
     }
 
     /// @throws Refused where the survey has no such side
-    public static Drawing draw(Assessment assessment, String sideId) {
+    public static Drawing draw(Assessment assessment, String sideId) { return of(assessment, sideId, LYING).draw(); }
+
+    /// Across a standing page.
+    static Drawing standing(Assessment assessment, String sideId) { return of(assessment, sideId, STANDING).draw(); }
+
+    /// Whether a lying sheet would show the side at a larger scale than a standing page can.
+    static boolean wantsALyingSheet(Assessment assessment, String sideId) {
+        return of(assessment, sideId, LYING).scale().ratio() < of(assessment, sideId, STANDING).scale().ratio();
+    }
+
+    private static Elevation of(Assessment assessment, String sideId, Room room) {
         Side side = assessment.survey().sides().get(sideId);
         if (side == null)
             throw new Refused("side", "'{}' is not a side of this survey", "use one of "
                     + Words.list(List.copyOf(assessment.survey().sides().keySet())), sideId);
-        return new Elevation(assessment, side).draw();
+        return new Elevation(assessment, side, room);
     }
 
     /// The number that each member of a side goes by on its drawing and in its table.
@@ -73,14 +86,20 @@ public final class Elevation {
         return Box.around(left, -top, right, 0);
     }
 
+    private double roomWide() { return room.width - LEFT - RIGHT; }
+
+    private double roomHigh() { return room.highest - HEAD - BENEATH - TitleBlock.HEIGHT; }
+
+    private Scale scale() { return Scale.fitting(extent().width(), extent().height(), roomWide(), roomHigh(), units); }
+
     private Drawing draw() {
         Box extent = extent();
-        double roomWide = WIDTH - LEFT - RIGHT, roomHigh = HIGHEST - HEAD - BENEATH - TitleBlock.HEIGHT;
-        Scale scale = Scale.fitting(extent.width(), extent.height(), roomWide, roomHigh, units);
-        double wide = scale.paper(extent.width()), high = scale.paper(extent.height()), head = HEAD + Math.min(20, (roomHigh - high) / 2),
+        double roomWide = roomWide(), roomHigh = roomHigh();
+        Scale scale = scale();
+        double wide = scale.paper(extent.width()), high = scale.paper(extent.height()), head = HEAD + (room == LYING ? Math.min(20, (roomHigh - high) / 2) : 0),
                 grade = head + high;
         View view = new View(scale, LEFT + (roomWide - wide) / 2 - scale.paper(extent.left()), grade);
-        Canvas canvas = new Canvas(WIDTH, grade + BENEATH);
+        Canvas canvas = new Canvas(room.width, grade + BENEATH);
         ElevationRoof roof = new ElevationRoof(canvas, view, side);
         roof.behind();
         for (Side.Opening opening : side.openings()) opening(canvas, view, opening);
@@ -88,11 +107,13 @@ public final class Elevation {
         ElevationMembers drawn = new ElevationMembers(canvas, view, assessment, members);
         drawn.draw();
         roof.gutters();
-        ElevationGround.draw(canvas, side.ground().surface(), LEFT - 6, WIDTH - RIGHT + 3, grade, 3.2);
+        ElevationGround.draw(canvas, side.ground().surface(), LEFT - 6, room.width - RIGHT + 3, grade, 3.2);
         dimensions(canvas, view, extent);
-        label(canvas, view, drawn, extent, new Box(LEFT - 4, 1, WIDTH - LEFT - RIGHT + 10, grade - 2.5));
-        legend(canvas, canvas.height() - 6);
-        TitleBlock.draw(canvas, assessment.survey(), Said.title(side), scale, Optional.of(side.bearing().own()));
+        label(canvas, view, drawn, extent, new Box(LEFT - 4, 1, room.width - LEFT - RIGHT + 10, grade - 2.5));
+        // Where the sheet is full, numbers stand in rows beneath it.
+        double lowest = canvas.labels().stream().mapToDouble(label -> label.box().bottom()).max().orElse(0);
+        canvas.heighten(legend(canvas, Math.max(grade + BENEATH - 6, lowest + 1)));
+        TitleBlock.draw(canvas, assessment.survey(), side, scale);
         return canvas.done("elevation-" + side.id(), "Elevation, " + Said.title(side), told(scale), 0.45);
     }
 
@@ -171,20 +192,27 @@ public final class Elevation {
         return member.run() == Member.Run.OUTWARD ? view.stretch(member, 0, member.depthMm()) : view.stretch(member, damage.fromMm(), damage.toMm());
     }
 
-    private void legend(Canvas canvas, double y) {
-        double x = LEFT - 6;
+    /// What the signs mean, in as many rows as the sheet wants.
+    private double legend(Canvas canvas, double top) {
+        double start = LEFT - 6, x = start, y = top;
         for (Hatch hatch : List.of(Hatch.SOFTENED, Hatch.DECAYED, Hatch.HOLLOW)) x = Marks.swatch(canvas, x, y, hatch, hatch.legend(units));
-        canvas.rect(new Box(x, y, 6, 3.6), Ink.PAPER, Ink.UNKNOWN);
-        x = canvas.write(x + 7, y + 2.9, "not probed", Ink.SMALL, Anchor.START, Ink.BLACK).right() + 4.5;
-        canvas.rect(new Box(x, y, 6, 3.6), Ink.PAPER, Ink.HIDDEN);
-        x = canvas.write(x + 7, y + 2.9, "soft, not seen here", Ink.SMALL, Anchor.START, Ink.BLACK).right() + 4.5;
+        for (boolean hidden : new boolean[] {false, true}) {
+            canvas.rect(new Box(x, y, 6, 3.6), Ink.PAPER, hidden ? Ink.HIDDEN : Ink.UNKNOWN);
+            x = canvas.write(x + 7, y + 2.9, hidden ? "soft, not seen here" : "not probed", Ink.SMALL, Anchor.START, Ink.BLACK).right() + 4.5;
+        }
+        if (x + 90 > room.width) {
+            x = start;
+            y += 5;
+        }
         canvas.line(x, y + 1.8, x + 1.4, y + 1.8, Ink.THIN);
         canvas.line(x + 0.7, y + 1.1, x + 0.7, y + 2.5, Ink.THIN);
         x = canvas.write(x + 2.4, y + 2.9, "probed", Ink.SMALL, Anchor.START, Ink.BLACK).right() + 4.5;
         canvas.add(Markup.of("path").with("d", Marks.drop(x + 1, y + 2.2)).with("fill", Ink.ACT));
         x = canvas.write(x + 3, y + 2.9, "water, W", Ink.SMALL, Anchor.START, Ink.ACT).right() + 4.5;
         canvas.circle(x + 0.6, y + 1.8, 0.55, Ink.ACT, Ink.LEADER);
-        canvas.write(x + 2.2, y + 2.9, "repair, R (! cannot wait)", Ink.SMALL, Anchor.START, Ink.ACT);
+        x = canvas.write(x + 2.2, y + 2.9, "repair, R (! cannot wait)", Ink.SMALL, Anchor.START, Ink.ACT).right() + 4.5;
+        canvas.write(x, y + 2.9, "numbers: the members of the table", Ink.SMALL, Anchor.START, Ink.BLACK);
+        return y + 6;
     }
 
     private String told(Scale scale) {

@@ -36,7 +36,7 @@ final class ElevationMembers {
         Optional<Condition> condition = Optional.ofNullable(assessment.wood().of(member.id()));
         boolean probed = condition.isPresent() && condition.get().state() != Condition.State.NOT_PROBED;
         double[] whole = view.stretch(member, 0, View.seenLengthMm(member));
-        canvas.polygon(Ink.PAPER, probed ? Ink.FIRM : Ink.UNKNOWN, whole);
+        canvas.pointed("data-member", member.id(), Ink.PAPER, probed ? Ink.FIRM : Ink.UNKNOWN, whole);
         condition.ifPresent(known -> hatch(known, member));
         if (condition.isPresent() && condition.get().needsWork()) canvas.polygon("none", Ink.FIRM, whole);
         if (member.run() != Member.Run.OUTWARD) probes(member);
@@ -88,7 +88,7 @@ final class ElevationMembers {
     private void probes(Member member) {
         for (ProbeReading probe : assessment.survey().probesOn(member.id(), Face.FRONT)) {
             double[] at = view.point(member, probe.spot().alongMm(), probe.spot().acrossMm());
-            canvas.line(at[0] - 0.45, at[1], at[0] + 0.45, at[1], Ink.THIN);
+            canvas.add(Canvas.lined(at[0] - 0.45, at[1], at[0] + 0.45, at[1], Ink.THIN).with("data-probe", member.id() + " " + Math.round(probe.spot().alongMm()) + " " + Math.round(probe.spot().acrossMm())));
             canvas.line(at[0], at[1] - 0.45, at[0], at[1] + 0.45, Ink.THIN);
         }
     }

@@ -22,21 +22,22 @@ final class GapSheet {
     static Markup page(Assessment assessment) {
         List<Markup> all = new ArrayList<>(List.of(h2("gaps", "Gaps and faults")));
         List<String> gaps = gaps(assessment);
-        all.add(h3("unworked", "What could not be worked, and what would let it be"));
-        if (gaps.isEmpty()) all.add(p("Nothing was left unworked."));
+        if (gaps.isEmpty() && assessment.survey().faults().isEmpty()) return div("upright runon", all, p("Nothing was left unworked. Every entry of the book could be used, and none was used in spite of a fault."));
+        all.add(gaps.isEmpty() ? p("Nothing was left unworked.") : h3("unworked", "What could not be worked, and what would let it be"));
         all.addAll(list(gaps));
-        all.add(h3("set-aside", "Entries set aside"));
-        all.addAll(entries(assessment, true, "Every entry of the book could be used."));
-        all.add(h3("used-anyway", "Entries used in spite of a fault"));
-        all.addAll(entries(assessment, false, "None."));
-        return div("upright", all);
+        all.addAll(entries(assessment, true, "set-aside", "Entries set aside", "Every entry of the book could be used."));
+        all.addAll(entries(assessment, false, "used-anyway", "Entries used in spite of a fault", "None was used in spite of a fault."));
+        return div("upright runon", all);
     }
 
-    private static List<Markup> entries(Assessment assessment, boolean grave, String none) {
+    private static List<Markup> entries(Assessment assessment, boolean grave, String id, String head, String none) {
         List<List<?>> rows = new ArrayList<>();
         for (Fault fault : assessment.survey().faults())
             if (fault.grave() == grave) rows.add(List.of(fault.file().isEmpty() ? fault.entry() : fault.file() + ", " + fault.entry(), fault.field(),
                     fault.what(), fault.mend()));
-        return rows.isEmpty() ? List.of(p(none)) : table(List.of("Entry", "Field", "What is wrong", "How to mend it"), List.of(26, 10, 34, 30), rows);
+        if (rows.isEmpty()) return List.of(p(none));
+        List<Markup> all = new ArrayList<>(List.of(h3(id, head)));
+        all.addAll(table(List.of("Entry", "Field", "What is wrong", "How to mend it"), List.of(26, 10, 34, 30), rows));
+        return all;
     }
 }

@@ -21,6 +21,10 @@ final class Ink {
         }
     }
 
+    /// Closes the joint between two shapes that are one.
+    static final Pen SEAM = new Pen(PAPER, 0.06, "");
+    static final Pen DOUBT = new Pen(BLACK, 0.15, "");
+    static final Pen NEXT = new Pen(ACT, 0.35, "");
     static final Pen HAIR = new Pen(GREY, 0.13, "");
     static final Pen THIN = new Pen(BLACK, 0.18, "");
     static final Pen FIRM = new Pen(BLACK, 0.30, "");

@@ -15,7 +15,7 @@ import sillwright.work.Treatment;
 record Joint(double end, double full, double tip, boolean sloped, boolean lapped, boolean through) {
     static Joint of(Damage damage, Treatment treatment) {
         return switch (treatment) {
-            case Treatment.ScarfSplice(var newMm, var slope, var scarfMm) -> {
+            case Treatment.ScarfSplice(var newMm, var slope, var scarfMm, _) -> {
                 double thick = scarfMm / Math.max(1, slope);
                 Member member = damage.member();
                 boolean through = Math.abs(member.throughMm(damage.worst()) - thick) <= Math.abs(member.acrossMm(damage.worst()) - thick);
@@ -25,7 +25,7 @@ record Joint(double end, double full, double tip, boolean sloped, boolean lapped
             case Treatment.ButtSplice(var newMm) -> from(damage, newMm, newMm, false, false, false);
             case Treatment.BuildUp(var heightMm) -> from(damage, heightMm, heightMm, false, false, false);
             case Treatment.Replace _ -> from(damage, damage.member().lengthMm(), damage.member().lengthMm(), false, false, false);
-            case Treatment.Watch _, Treatment.Recoat _, Treatment.Consolidate _, Treatment.Dutchman _ -> from(damage, 0, 0, false, false, false);
+            case Treatment.Watch _, Treatment.Recoat _, Treatment.Reseat _, Treatment.Consolidate _, Treatment.Fill _, Treatment.Dutchman _, Treatment.Sister _, Treatment.ReplacePart _ -> from(damage, 0, 0, false, false, false);
         };
     }
 

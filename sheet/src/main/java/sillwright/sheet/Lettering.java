@@ -24,7 +24,7 @@ final class Lettering {
     /// How far a letter reaches below its line, as a share of the type size.
     static final double BELOW = 0.23;
 
-    private static final Lettering ROUTED = read(FILE);
+    private static final Lettering ROUTED = read(FILE), READING = read("/fonts/CharisSIL-Regular.ttf"), NARROW = read("/fonts/routed-gothic-narrow.ttf");
 
     private final TrueTypeFont font;
     private final CmapLookup glyphs;
@@ -57,6 +57,14 @@ final class Lettering {
     ///
     /// @param size of the type, mm
     static double widthMm(String words, double size) { return ROUTED.width(sayable(words)) * size; }
+
+    /// How wide words stand in the letter of what is read, mm.
+    ///
+    /// @param size of the type, mm
+    static double readingMm(String words, double size) { return READING.width(words) * size; }
+
+    /// How wide words stand in the narrow letter of tables and notes, mm.
+    static double narrowMm(String words, double size) { return NARROW.width(words) * size; }
 
     private synchronized double width(String words) {
         try {

@@ -93,9 +93,8 @@ final class Marks {
     }
 
     static String drop(double x, double y) {
-        return "M" + at(x, y - 1.9) + "C" + at(x + 0.5, y - 1) + " " + at(x + 1.1, y - 0.5) + " " + at(x + 1.1, y + 0.1) + "A1.1 1.1 0 1 1 "
-                + at(x - 1.1, y + 0.1) + "C" + at(x - 1.1, y - 0.5)
-                + " " + at(x - 0.5, y - 1) + " " + at(x, y - 1.9) + "Z";
+        return "M" + at(x, y - 1.9) + "C" + at(x + 0.5, y - 1) + " " + at(x + 1.1, y - 0.5) + " " + at(x + 1.1, y + 0.1) + "C" + at(x + 1.1, y + 0.71) + " " + at(x + 0.61, y + 1.2) + " " + at(x, y + 1.2)
+                + "C" + at(x - 0.61, y + 1.2) + " " + at(x - 1.1, y + 0.71) + " " + at(x - 1.1, y + 0.1) + "C" + at(x - 1.1, y - 0.5) + " " + at(x - 0.5, y - 1) + " " + at(x, y - 1.9) + "Z";
     }
 
     static String at(double x, double y) { return Markup.number(x) + " " + Markup.number(y); }

@@ -47,7 +47,9 @@ public record Markup(String name, List<Attribute> attributes, List<Node> childre
     }
 
     /// A coordinate on paper: a hundredth of a millimetre is finer than any press.
-    static String number(double value) { return Words.number(value, 2); }
+    static String number(double value) { return number(value, 2); }
+
+    static String number(double value, int decimals) { return Words.number(value, decimals); }
 
     /// The value of an attribute; empty where it has none.
     public String get(String attribute) {
@@ -71,6 +73,12 @@ public record Markup(String name, List<Attribute> attributes, List<Node> childre
         if (name.equals(called)) found.add(this);
         for (Node child : children) if (child instanceof Markup element) found.addAll(element.all(called));
         return found;
+    }
+
+    /// Collects the values of an attribute, in it and in all beneath it.
+    void attributes(String attribute, java.util.Set<String> into) {
+        if (!get(attribute).isEmpty()) into.add(get(attribute));
+        for (Node child : children) if (child instanceof Markup element) element.attributes(attribute, into);
     }
 
     public String xml() {

@@ -13,16 +13,20 @@ import sillwright.walk.Member;
 import sillwright.walk.ProbeReading;
 import sillwright.wood.Condition;
 import sillwright.wood.Damage;
+import sillwright.wood.SectionLeft;
 import sillwright.wood.DepthMap;
+import sillwright.wood.NextProbe;
 
 /// The decay map of one member: its probed faces laid open one above the other, the wood hatched by how deep it is soft,
 /// every probe with its depth, the sound-wood lines, and the section that is left.
 public final class MemberMap {
-    private static final double WIDTH = 178;
-    private static final double NAMES = 15;
-    private static final double SECTION = 52;
-    private static final double HEAD = 12;
+    /// Paper for a map of one kind: its whole width, what the section takes of it, the most that a face may stand high, and whether it explains itself.
+    private record Room(double width, double section, double face, boolean alone) {}
 
+    private static final Room LARGE = new Room(178, 52, 26, true), SMALL = new Room(91, 26, 12, false);
+    private static final double NAMES = 13;
+
+    private final Room room;
     private final Condition condition;
     private final Member member;
     private final Units units;
@@ -30,23 +34,44 @@ public final class MemberMap {
     private final double to;
     private final Scale along;
     private final Scale across;
-    private final Canvas canvas = new Canvas(WIDTH, 0);
+    private final Canvas canvas;
 
-    private MemberMap(Condition condition, Units units) {
+    private MemberMap(Condition condition, Units units, Room room) {
+        this.room = room;
+        this.canvas = new Canvas(room.width, 0);
         this.condition = condition;
         this.member = condition.member();
         this.units = units;
         double[] shown = shown();
         this.from = shown[0];
         this.to = shown[1];
-        this.along = Scale.fitting(to - from, 0, WIDTH - NAMES - SECTION - 6, 1, units);
+        this.along = Scale.fitting(to - from, 0, room.width - NAMES - room.section - 6, 1, units);
         double least = condition.maps().stream().mapToDouble(DepthMap::acrossMm).min().orElse(1),
                 most = condition.maps().stream().mapToDouble(DepthMap::acrossMm).max().orElse(1);
-        Scale wider = Scale.fitting(0, most, 1, 26, units);
-        this.across = along.paper(least) >= 9 && along.paper(most) <= 40 ? along : wider;
+        Scale wider = Scale.fitting(0, most, 1, room.face, units);
+        this.across = along.paper(least) >= 9 && along.paper(most) <= 1.5 * room.face ? along : wider;
     }
 
-    public static Drawing draw(Condition condition, Units units) { return new MemberMap(condition, units).draw(); }
+    public static Drawing draw(Condition condition, Units units) { return new MemberMap(condition, units, LARGE).draw(); }
+
+    /// For a page that holds several, and says once what the hatches mean.
+    public static Drawing small(Condition condition, Units units) { return new MemberMap(condition, units, SMALL).draw(); }
+
+    /// What the hatches of small maps mean, once for all.
+    static Drawing legend(Units units) {
+        Canvas canvas = new Canvas(LARGE.width, 13.4);
+        double x = 0.5;
+        for (Hatch hatch : List.of(Hatch.SOFTENED, Hatch.DECAYED, Hatch.HOLLOW)) x = Marks.swatch(canvas, x, 0.5, hatch, hatch.legend(units));
+        canvas.add(Canvas.lined(x, 2.3, x + 8, 2.3, Ink.CUT));
+        x = canvas.write(x + 9, 3.4, "sound-wood line", Ink.SMALL, Anchor.START, Ink.ACT).right() + 5;
+        canvas.write(0.5, 8.6, depths(units) + "; section (where a load uses most of what is left, else where least is left): hatched lost, firm left", Ink.SMALL, Anchor.START, Ink.BLACK);
+        canvas.write(0.5, 12.4, SIGNS, Ink.SMALL, Anchor.START, Ink.BLACK);
+        return canvas.done("map-legend", "Signs of the decay maps", "What the hatches and lines of the decay maps mean.", 0.7);
+    }
+
+    private static String depths(Units units) { return "+ a probe and its depth in " + (units == Units.US ? "inches" : "mm") + ", alone where it found none, with + behind it where it ran out"; }
+
+    private static final String SIGNS = "ring: probe here next; thin line: softness beyond it is less likely than 1 in 20";
 
     /// The stretch that holds every soft place and every probe, with sound wood beside it; all of the member where that is
     /// most of it.
@@ -70,7 +95,7 @@ public final class MemberMap {
     private double x(double alongMm) { return NAMES + along.paper(alongMm - from); }
 
     private Drawing draw() {
-        double y = HEAD;
+        double y = room.alone ? 12 : condition.damages().stream().anyMatch(damage -> !damage.atStart() || !damage.atFarEnd()) ? 8 : 4.5;
         List<Box> faces = new ArrayList<>();
         for (DepthMap map : condition.maps()) {
             Box face = new Box(NAMES, y, along.paper(to - from), across.paper(map.acrossMm()));
@@ -80,14 +105,23 @@ public final class MemberMap {
         }
         canvas.heighten(y);
         if (!faces.isEmpty()) soundLines(faces);
+        condition.next().filter(next -> !next.enough()).ifPresent(next -> next(next, faces));
         for (int i = 0; i < faces.size(); i++) depths(condition.maps().get(i), faces.get(i));
         double bottom = faces.isEmpty() ? y : stations(faces.getLast().bottom());
-        condition.damages().stream().min(Comparator.comparingDouble(damage -> damage.section().areaKept())).ifPresent(damage -> {
-            double down = Section.draw(canvas, member, damage.section(), Section.scale(member, 24, units), WIDTH - SECTION / 2, 0, units);
-            canvas.heighten(down + 2);
-        });
-        canvas.heighten(bottom);
-        legend();
+        Optional<SectionLeft> section = condition.section();
+        if (room.alone) {
+            section.ifPresent(left -> canvas.heighten(2 + Section.draw(canvas, member, left, Section.scale(member, 24, units), room.width - room.section / 2, 0,
+                    room.section, units)));
+            canvas.heighten(bottom);
+            legend();
+        } else {
+            section.ifPresent(left -> canvas.heighten(Section.small(canvas, member, left, Section.scale(member, 14, units), room.width - room.section / 2, 0,
+                    room.section, units)));
+            String plain = along.ratio() == across.ratio() ? along.plain() : "along " + along.plain() + ", across " + across.plain();
+            boolean beside = canvas.free(Canvas.covers(room.width, bottom - 2, plain, Ink.SMALL, Anchor.END).grown(1));
+            canvas.write(beside ? room.width : 0.5, beside ? bottom - 2 : bottom + 2, plain, Ink.SMALL, beside ? Anchor.END : Anchor.START, Ink.GREY);
+            canvas.heighten(beside ? bottom - 1 : bottom + 3);
+        }
         return canvas.done("map-" + member.id(), "Decay map, " + Said.title(member), told(), 0.7);
     }
 
@@ -106,6 +140,8 @@ public final class MemberMap {
                 start = column;
             }
         }
+        String contour = Contour.of(map, from, to, this::x, acrossMm -> face.bottom() - across.paper(acrossMm));
+        if (!contour.isEmpty()) canvas.add(Ink.DOUBT.on(Markup.of("path").with("d", contour).with("fill", "none")));
         canvas.line(face.left(), face.top(), face.right(), face.top(), Ink.FIRM);
         canvas.line(face.left(), face.bottom(), face.right(), face.bottom(), Ink.FIRM);
         end(face, face.left(), from <= 0.5);
@@ -128,10 +164,10 @@ public final class MemberMap {
                 String words = "sound " + (line == damage.fromMm() ? "to " : "from ") + Said.length(line, units);
                 double wide = Lettering.widthMm(words, Ink.SMALL);
                 for (double base = top - 0.8; ; base -= 3.6) {
-                    double at = Math.clamp(x(line), wide / 2, WIDTH - SECTION - wide / 2);
+                    double at = Math.clamp(x(line), wide / 2, room.width - room.section - wide / 2);
                     if (base < 3 || canvas.free(Canvas.covers(at, base, words, Ink.SMALL, Anchor.MIDDLE))) {
                         if (base >= 3) canvas.write(at, base, words, Ink.SMALL, Anchor.MIDDLE, Ink.ACT);
-                        else Marks.pointed(canvas, new Labels(canvas, new Box(0, 0, WIDTH - SECTION, canvas.height())), x(line), top, words,
+                        else Marks.pointed(canvas, new Labels(canvas, new Box(0, 0, room.width - room.section, canvas.height())), x(line), top, words,
                                 Ink.SMALL, Ink.ACT);
                         break;
                     }
@@ -140,7 +176,7 @@ public final class MemberMap {
     }
 
     private void depths(DepthMap map, Box face) {
-        Labels labels = new Labels(canvas, new Box(NAMES - 2, Math.max(0, face.top() - 4), WIDTH - NAMES - SECTION, face.height() + 8));
+        Labels labels = new Labels(canvas, new Box(NAMES - 2, Math.max(0, face.top() - 4), room.width - NAMES - room.section, face.height() + 8));
         for (ProbeReading probe : map.probes()) {
             double[] at = at(probe, face);
             canvas.line(at[0] - 0.8, at[1], at[0] + 0.8, at[1], Ink.FIRM);
@@ -148,6 +184,7 @@ public final class MemberMap {
             labels.keepBare(at[0], at[1], 0.6);
         }
         for (ProbeReading probe : map.probes()) {
+            if (probe.depthMm() == 0 && !probe.ranOut()) continue;       // a bare cross says so
             double[] at = at(probe, face);
             String words = depth(probe);
             double wide = Lettering.widthMm(words, Ink.SMALL) + 0.6;
@@ -157,6 +194,16 @@ public final class MemberMap {
             canvas.addOver(Markup.of("rect").with("x", box.left()).with("y", box.top()).with("width", wide).with("height", box.height())
                     .with("fill", Ink.PAPER).with("fill-opacity", 0.88));
             canvas.write(box.left() + 0.3, box.top() + Ink.SMALL * 0.76, words, Ink.SMALL, Anchor.START, Ink.BLACK);
+        }
+    }
+
+    /// Where to probe next: a ring with a point in it.
+    private void next(NextProbe next, List<Box> faces) {
+        for (int i = 0; i < faces.size(); i++) {
+            if (condition.maps().get(i).face() != next.face() || next.alongMm() < from || next.alongMm() > to) continue;
+            double x = x(next.alongMm()), y = faces.get(i).bottom() - across.paper(next.acrossMm());
+            for (double radius : new double[] {1.3, 0.35})
+                canvas.addOver(Ink.NEXT.on(Markup.of("circle").with("cx", x).with("cy", y).with("r", radius).with("fill", radius < 1 ? Ink.ACT : "none")));
         }
     }
 
@@ -172,15 +219,18 @@ public final class MemberMap {
     /// What lies at either end of the stretch that is shown; returns how far down it reaches.
     private double stations(double bottom) {
         double line = bottom + 5;
+        for (Drawing.Label label : canvas.labels()) if (label.box().left() < room.width - room.section) line = Math.max(line, label.box().bottom() + 2.6);
         String start = from <= 0.5 ? Said.startName(member) : Said.length(from, units) + " from " + Said.startName(member);
         String end = to >= member.lengthMm() - 0.5 ? Said.farName(member) : "goes on " + Said.length(member.lengthMm() - to, units) + " to the "
                 + Said.farName(member);
         Box left = canvas.write(NAMES, line, start, Ink.SMALL, Anchor.START, Ink.GREY);
-        double right = Math.min(x(to), WIDTH - SECTION), wide = Lettering.widthMm(end, Ink.SMALL);
+        double right = Math.min(x(to), room.width - room.section), wide = Lettering.widthMm(end, Ink.SMALL);
         boolean beside = right - wide > left.right() + 2;
         canvas.write(beside ? right : NAMES, beside ? line : line + 3.8, end, Ink.SMALL, beside ? Anchor.END : Anchor.START, Ink.GREY);
         return line + (beside ? 2 : 5.8);
     }
+
+    private String scaled() { return along.ratio() == across.ratio() ? "faces at " + along.words() : "along " + along.words() + ", across " + across.words(); }
 
     private void legend() {
         double y = canvas.height() + 1.5, x = 0.5;
@@ -188,11 +238,12 @@ public final class MemberMap {
                 hatch.legend(units));
         canvas.add(Canvas.lined(x, y + 1.8, x + 8, y + 1.8, Ink.CUT));
         x = canvas.write(x + 9, y + 2.9, "sound-wood line", Ink.SMALL, Anchor.START, Ink.ACT).right() + 5;
-        String scales = along.ratio() == across.ratio() ? "faces at " + along.words() : "along " + along.words() + ", across " + across.words();
-        String words = scales + "; depths in " + (units == Units.US ? "inches" : "mm") + ", + where the probe ran out";
-        boolean beside = x + Lettering.widthMm(words, Ink.SMALL) < WIDTH;
+        String words = scaled() + "; depths in " + (units == Units.US ? "inches" : "mm") + ", none at a bare cross, + where the probe ran out";
+        boolean beside = x + Lettering.widthMm(words, Ink.SMALL) < room.width;
         canvas.write(beside ? x : 0.5, beside ? y + 2.9 : y + 8.2, words, Ink.SMALL, Anchor.START, Ink.BLACK);
-        canvas.heighten(y + (beside ? 4.2 : 9.4));
+        double signs = y + (beside ? 8.2 : 12.2);
+        canvas.write(0.5, signs, SIGNS, Ink.SMALL, Anchor.START, Ink.BLACK);
+        canvas.heighten(signs + 1.2);
     }
 
     /// Whether any cell of any face is drawn so, or the section, which is drawn as decayed.
@@ -208,6 +259,6 @@ public final class MemberMap {
         return "Decay map of " + Said.title(member) + ", faces " + Words.list(condition.maps().stream().map(map -> Choice.said(map.face())).toList())
                 + ". "
                 + worst.map(damage -> "Soft " + Said.stretch(damage, units) + ", " + Said.length(damage.deepestMm(), units)
-                        + " deep at most.").orElse("No soft stretch.");
+                        + " deep at most.").orElse("No soft stretch.") + condition.next().map(next -> " " + next.words(units)).orElse("");
     }
 }

@@ -7,7 +7,6 @@ import sillwright.measure.Units;
 import sillwright.measure.Words;
 import sillwright.sheet.Canvas.Anchor;
 import sillwright.wood.Damage;
-import sillwright.work.Material;
 import sillwright.work.Repair;
 import sillwright.work.Treatment;
 
@@ -39,22 +38,25 @@ final class RepairNotes {
         switch (repair.treatment()) {
             case Treatment.Watch(var until) -> lines.add("nothing is cut; look again: " + until);
             case Treatment.Recoat(var areaMm2) -> lines.add("coat " + Words.area(areaMm2, units) + " of bare or failing skin");
-            case Treatment.Consolidate(var liquidMl, var fillMl) -> lines.add("consolidant " + Words.volume(liquidMl, units)
-                    + (fillMl > 0 ? ", filler " + Words.volume(fillMl, units) : ""));
+            case Treatment.Reseat(var backMm2) -> lines.add("taken off whole, " + Words.area(backMm2, units) + " of its back primed, and fixed again");
+            case Treatment.Consolidate(var liquidMl) -> lines.add("consolidant " + Words.volume(liquidMl, units));
+            case Treatment.Fill(var liquidMl, var fillMl) -> lines.add("consolidant " + Words.volume(liquidMl, units) + ", filler " + Words.volume(fillMl, units));
+            case Treatment.Sister _ -> lines.add("the old member stays; the sister carries its load");
+            case Treatment.ReplacePart _ -> lines.add("red dashes: the lines to cut to, each over a stud, joist or block");
             case Treatment.Dutchman(_, _, var depthMm) -> lines.add("pocket " + Said.length(depthMm, units)
                     + " deep, its edges back-cut a little so that the line at the face closes (drawn 1 in 12)");
             case Treatment.BuildUp _ -> lines.add("black: capillary break under the base, held in from its edge; leave a gap that drains");
-            case Treatment.HalfLap _ -> lines.add("red dashes: the line to cut to; bolts a quarter of the lap from each end, their size the engineer's");
+            case Treatment.HalfLap _ -> lines.add("red dashes: the line to cut to; bolts and props are the engineer's to settle");
             case Treatment.ButtSplice _, Treatment.ScarfSplice _ ->
                     lines.add("red dashes: the line to cut to; take it from sound wood, not from this sheet");
             case Treatment.Replace(var because) -> lines.add("the whole member in kind: " + because);
         }
         if (damage.ranOut()) lines.add("a probe ran out here: the wood may be soft or hollow further in than is drawn");
-        double screws = repair.needs().stream().filter(need -> need.material() == Material.SCREW).mapToDouble(Repair.Need::amount).sum();
-        if (screws > 0) lines.add(Words.number(screws, 0) + " screws; centre lines show how many, the steps say which and where");
+        repair.design().joint().flatMap(joint -> joint.fixings()).ifPresent(fixings -> lines.add(Fixed.words(fixings, units)));
+        repair.design().rings().ifPresent(rings -> lines.add(rings.words()));
         double y = canvas.height() + 3;
         for (String line : lines)
-            for (String part : wrapped(line, RepairDrawing.WIDTH - 4)) {
+            for (String part : wrapped(line, canvas.width() - 4)) {
                 canvas.write(0.5, y, part, Ink.SMALL, Anchor.START, Ink.BLACK);
                 y += 4.2;
             }
@@ -84,14 +86,14 @@ final class RepairNotes {
         Marks.grain(canvas, x, y + 1.8, x + 7, y + 1.8);
         x = canvas.write(x + 8, y + 2.9, "grain", Ink.SMALL, Anchor.START, Ink.BLACK).right() + 5;
         String views = "views " + scale.words();
-        if (x + Lettering.widthMm(views, Ink.SMALL) > RepairDrawing.WIDTH - 1) {
+        if (x + Lettering.widthMm(views, Ink.SMALL) > canvas.width() - 1) {
             x = 0.5;
             y += 4.7;
         }
         x = canvas.write(x, y + 2.9, views, Ink.SMALL, Anchor.START, Ink.BLACK).right() + 5;
         String beware = "screening; measure again before cutting";
-        boolean beside = x + Lettering.widthMm(beware, Ink.SMALL) < RepairDrawing.WIDTH - 1;
-        canvas.write(RepairDrawing.WIDTH - 1, beside ? y + 2.9 : y + 7.6, beware, Ink.SMALL, Anchor.END, Ink.ACT);
+        boolean beside = x + Lettering.widthMm(beware, Ink.SMALL) < canvas.width() - 1;
+        canvas.write(canvas.width() - 1, beside ? y + 2.9 : y + 7.6, beware, Ink.SMALL, Anchor.END, Ink.ACT);
         canvas.heighten(y + (beside ? 4.4 : 9));
     }
 }

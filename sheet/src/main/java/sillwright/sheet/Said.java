@@ -26,6 +26,7 @@ final class Said {
     static final String SCREENING = "Screening, not engineering";
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY_OF_YEAR = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
     static LocalDate walked(Survey survey) { return Instant.ofEpochMilli(survey.walkedMs()).atZone(ZoneOffset.UTC).toLocalDate(); }
@@ -37,14 +38,11 @@ final class Said {
 
     static String shortDay(LocalDate day) { return SHORT_DAY.format(day); }
 
-    static String days(LocalDate from, LocalDate to) { return from.equals(to) ? shortDay(from) : shortDay(from) + " – " + shortDay(to); }
-
-    /// A volume of wood: cubic inches or feet, millilitres or litres.
-    static String wood(double mL, Units units) {
-        if (mL <= 0) return "none";
-        if (units == Units.SI) return Words.volume(mL, units);
-        double inches = Unit.CUBIC_INCH.fromOwn(mL);
-        return inches >= 1728 ? Words.significant(inches / 1728, 3) + " ft³" : Words.significant(inches, 3) + " in³";
+    /// `8 – 9 Jun 2026`, `28 May – 2 Jun 2026`.
+    static String days(LocalDate from, LocalDate to) {
+        if (from.equals(to)) return shortDay(from);
+        String start = from.getYear() != to.getYear() ? shortDay(from) : from.getMonth() != to.getMonth() ? DAY_OF_YEAR.format(from) : String.valueOf(from.getDayOfMonth());
+        return start + " – " + shortDay(to);
     }
 
     static String length(double mm, Units units) { return Words.length(mm, units); }

@@ -22,6 +22,9 @@ record Scale(double ratio, Units units) {
 
     double paper(double mm) { return mm / ratio; }
 
+    /// `1:48`, `full size`: where there is no room for more.
+    String plain() { return ratio == 1 ? "full size" : "1:" + Words.number(ratio, 0); }
+
     /// `1/4 in = 1 ft (1:48)`, `1:50`, `full size`.
     String words() {
         String plain = "1:" + Words.number(ratio, 0);

@@ -1,19 +1,25 @@
 package sillwright.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 import sillwright.Assessment;
 import sillwright.measure.Basis;
 import sillwright.measure.Known;
 import sillwright.measure.Words;
+import sillwright.walk.Choice;
 
 import static sillwright.sheet.Text.*;
 
 /// How it was worked, and everything it rests on, parted by how it is known.
 final class SourceSheet {
+    /// So many places of one source stand in a paragraph, or fewer. Own choice.
+    private static final int TOGETHER = 5;
+
     private SourceSheet() {}
 
     static Set<Basis> all(Assessment assessment) {
@@ -42,12 +48,25 @@ final class SourceSheet {
         Set<Basis> all = all(assessment);
         if (all.isEmpty()) page.add(p("Nothing was worked, so nothing is cited."));
         for (Known known : Known.values()) {
-            List<String> lines = all.stream().filter(basis -> basis.known() == known).map(basis -> basis.source() + (basis.where().isEmpty() ? ""
-                    : ", " + basis.where())).distinct().toList();
-            if (lines.isEmpty()) continue;
-            page.add(h4(Words.sentence(known.words())));
-            page.add(div("small", list(lines)));
+            Map<String, Set<String>> where = new LinkedHashMap<>();
+            for (Basis basis : all) if (basis.known() == known) where.computeIfAbsent(basis.source(), _ -> new LinkedHashSet<>()).add(basis.where());
+            if (where.isEmpty()) continue;
+            List<Markup> each = new ArrayList<>();
+            where.forEach((source, places) -> each.addAll(paragraphs(source, places.stream().filter(place -> !place.isEmpty()).toList())));
+            page.add(h3("known-" + Choice.word(known), Words.sentence(known.words())));
+            page.add(twoColumns(each));
         }
         return div("upright runon", page);
+    }
+
+    /// A source and its places; many of them in paragraphs of a few, so that they part over two columns.
+    private static List<Markup> paragraphs(String source, List<String> places) {
+        List<Markup> all = new ArrayList<>();
+        int runs = Math.max(1, (places.size() + TOGETHER - 1) / TOGETHER);
+        for (int i = 0; i < runs; i++) {
+            List<String> some = places.subList(places.size() * i / runs, places.size() * (i + 1) / runs);
+            all.add(notes((i == 0 ? source + (some.isEmpty() ? "" : ": ") : "") + String.join("; ", some) + (i < runs - 1 ? ";" : "")));
+        }
+        return all;
     }
 }

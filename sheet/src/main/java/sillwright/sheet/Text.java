@@ -12,12 +12,18 @@ final class Text {
 
     static Markup h3(String id, String words) { return Markup.of("h3", words).with("id", id); }
 
+    /// A heading of the second rank that looks like one of the third: on a page where nothing stands between it and the title.
+    static Markup minor(String id, String words) { return h2(id, words).with("class", "minor"); }
+
     static Markup h4(String words) { return Markup.of("h4", words); }
 
     static Markup p(Object... words) { return Markup.of("p", words); }
 
     /// A paragraph of a look of its own.
     static Markup small(Object... words) { return Markup.of("p", words).with("class", "small"); }
+
+    /// What is looked up and not read through, in the letter of the drawings.
+    static Markup notes(Object... words) { return Markup.of("p", words).with("class", "notes"); }
 
     static Markup lead(Object... words) { return Markup.of("p", words).with("class", "lead"); }
 
@@ -61,9 +67,22 @@ final class Text {
         return List.of(Markup.of("table", Markup.of("thead", Markup.of("tr", top)), Markup.of("tbody", body)));
     }
 
+    /// Entries in two columns, in bands of a few, each read down the left and then down the right. A table for the eye alone: it has no head, and is tagged as none.
+    static Markup columns(List<Markup> entries) { return bands(entries, Band.of(entries)); }
+
+    /// All entries in one band, for short ones that are looked up and not read through.
+    static Markup twoColumns(List<Markup> entries) { return bands(entries, List.of(Band.whole(entries))); }
+
+    private static Markup bands(List<Markup> entries, List<Band> bands) {
+        List<Markup> rows = new ArrayList<>();
+        for (Band band : bands)
+            rows.add(Markup.of("tr", Markup.of("td", entries.subList(band.from(), band.middle())).with("class", "half"), Markup.of("td", entries.subList(band.middle(), band.to()))));
+        return entries.isEmpty() ? div("none") : Markup.of("table", rows).with("class", "grid");
+    }
+
     /// Two columns side by side.
     static Markup pair(List<Markup> left, List<Markup> right) {
-        return Markup.of("table", Markup.of("tr", Markup.of("td", left).with("class", "half"), Markup.of("td", right))).with("class", "pair");
+        return Markup.of("table", Markup.of("tr", Markup.of("td", left).with("class", "half"), Markup.of("td", right))).with("class", "grid");
     }
 
     static Markup drawing(Drawing drawing) { return div("drawing", drawing.svg().with("alt", drawing.told())).with("id", drawing.id()); }

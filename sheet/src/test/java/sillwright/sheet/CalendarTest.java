@@ -52,16 +52,32 @@ class CalendarTest {
     }
 
     @Test
-    void rounds_come_again_every_year_with_a_reminder_a_week_before() throws Exception {
+    void rounds_come_again_every_year_as_another_reader_expands_them() throws Exception {
         List<VEvent> events = events(Calendar.watch(PORCH));
-        assertEquals(2, events.size());
-        for (VEvent event : events) {
-            assertEquals("FREQ=YEARLY", value(event, Property.RRULE));
-            assertEquals(1, event.getAlarms().size());
-            Trigger trigger = event.getAlarms().getFirst().getRequiredProperty(Property.TRIGGER);
-            assertTrue(trigger.getValue().equals("-P1W") || trigger.getValue().equals("-P7D"), trigger.getValue());
+        List<sillwright.watch.WatchFindings.Round> rounds = PORCH.watch().rounds().stream().filter(round -> round.first().isPresent()).toList();
+        assertEquals(rounds.size(), events.size());
+        for (int i = 0; i < events.size(); i++) {
+            VEvent event = events.get(i);
+            LocalDate first = rounds.get(i).first().orElseThrow();
+            net.fortuna.ical4j.model.property.RRule<LocalDate> rule = event.getRequiredProperty(Property.RRULE);
+            List<LocalDate> days = rule.getRecur().getDates(first, first, first.plusYears(10).minusDays(1));
+            assertEquals(java.util.stream.IntStream.range(0, 10).mapToObj(first::plusYears).toList(), days);
+            DtStart<?> start = event.getRequiredProperty(Property.DTSTART);
+            assertEquals(first, LocalDate.from(start.getDate()));
+            List<String> triggers = event.getAlarms().stream().map(alarm -> alarm.getRequiredProperty(Property.TRIGGER).getValue()).toList();
+            assertEquals(2, triggers.size());
+            assertTrue(triggers.getFirst().equals("-P1W") || triggers.getFirst().equals("-P7D"), triggers::toString);
+            assertEquals("-PT16H", triggers.getLast());
         }
         assertTrue(value(events.getFirst(), Property.DESCRIPTION).contains("Meter the foot of porch post 3"));
+    }
+
+    @Test
+    void written_again_the_events_keep_their_names() throws Exception {
+        List<String> once = events(Calendar.watch(PORCH)).stream().map(event -> value(event, Property.UID)).toList();
+        Assessment later = Porch.assessment(Units.SI);
+        assertEquals(once, events(Calendar.watch(later)).stream().map(event -> value(event, Property.UID)).toList());
+        assertEquals(once.size(), new java.util.HashSet<>(once).size());
     }
 
     @Test

@@ -91,11 +91,11 @@ final class Crowd {
         Treatment treatment = switch (kind % 8) {
             case 0 -> new Treatment.Watch("spring");
             case 1 -> new Treatment.Recoat(20_000);
-            case 2 -> new Treatment.Consolidate(100, 0);
+            case 2 -> new Treatment.Consolidate(100);
             case 3 -> new Treatment.Dutchman(length * 0.5, member.widthMm() * 0.6, member.depthMm() * 0.5);
             case 4 -> new Treatment.BuildUp(length * 0.4);
             case 5 -> new Treatment.ButtSplice(length * 0.5);
-            case 6 -> new Treatment.ScarfSplice(length * 0.7, 8, Math.min(length * 0.6, 8 * member.depthMm()));
+            case 6 -> new Treatment.ScarfSplice(length * 0.7, 8, Math.min(length * 0.6, 8 * member.depthMm()), 0);
             default -> new Treatment.Replace("nothing is left");
         };
         return new Repair(id, damage, treatment, List.of(), List.of(), i % 5 == 0, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());

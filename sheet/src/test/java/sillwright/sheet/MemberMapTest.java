@@ -17,11 +17,15 @@ class MemberMapTest {
     private static final Condition POST = Porch.assessment(Units.SI).wood().of("s-post-3");
 
     @Test
-    void every_probe_of_every_face_is_marked_with_its_depth() {
-        List<String> words = MemberMap.draw(POST, Units.SI).labels().stream().map(Drawing.Label::words).toList();
+    void every_probe_of_every_face_is_marked_and_lettered_with_its_depth_where_it_found_any() {
+        Drawing drawing = MemberMap.draw(POST, Units.SI);
+        List<String> words = drawing.labels().stream().map(Drawing.Label::words).toList();
+        long deep = POST.maps().stream().mapToLong(map -> map.probes().stream().filter(probe -> probe.depthMm() > 0).count()).sum();
         long probes = POST.maps().stream().mapToLong(map -> map.probes().size()).sum();
         assertEquals(16, probes);
-        assertEquals(probes, words.stream().filter(word -> word.matches("[0-9.]+\\+?")).count(), words.toString());
+        assertTrue(deep > 0 && deep < probes, deep + " of " + probes);
+        assertEquals(deep, words.stream().filter(word -> word.matches("[0-9.]+\\+?")).count(), words.toString());
+        assertEquals(probes, drawing.svg().all("line").stream().filter(one -> one.get("y1").equals(one.get("y2")) && Math.abs(Double.parseDouble(one.get("x2")) - Double.parseDouble(one.get("x1")) - 1.6) < 0.03).count());
         assertTrue(words.stream().anyMatch(word -> word.endsWith("+")), "a probe that ran out is marked");
     }
 
@@ -53,5 +57,20 @@ class MemberMapTest {
     void the_section_that_is_left_is_drawn_with_its_share() {
         List<String> words = MemberMap.draw(POST, Units.SI).labels().stream().map(Drawing.Label::words).toList();
         assertTrue(words.contains("31 % of area left, at worst 24 %"), words.toString());
+    }
+
+    @Test
+    void a_member_that_bears_load_has_its_section_drawn_where_its_load_uses_most() {
+        int told = 0;
+        var porch = Porch.assessment(Units.US);
+        for (Condition one : sillwright.wood.Wood.find(porch.survey(), porch.water(), 100, 1, _ -> {}).all()) {
+            var left = one.governing().flatMap(governing -> governing.left());
+            if (left.isEmpty()) continue;
+            assertEquals(one.governing().orElseThrow().stationMm(), left.get().stationMm(), 1e-9);
+            List<String> words = MemberMap.draw(one, Units.US).labels().stream().map(Drawing.Label::words).toList();
+            assertTrue(String.join(" ", words).contains(Section.station(one.member(), left.get(), Units.US)), one.member().id() + ": " + words);
+            told++;
+        }
+        assertTrue(told > 0, "members that bear load and are soft");
     }
 }

@@ -230,7 +230,7 @@ final class Porch {
             repairs.add(new Repair(id, damage, treatment,
                     List.of("The decay goes deeper than a filler may carry, and stops well below the joint line.",
                     "The top 80 % of the member is sound and stays."),
-                    List.of(new Repair.Alternative(new Treatment.Consolidate(900, 400), 0,
+                    List.of(new Repair.Alternative(new Treatment.Fill(900, 400), 0,
                             "the member bears load, and filled wood is counted as carrying nothing"),
                             new Repair.Alternative(new Treatment.Replace("nothing sound is left"), 30_000,
                                     "takes away 2.0 m of sound original wood")),
@@ -245,7 +245,7 @@ final class Porch {
         }
 
         private void repairs() {
-            repair("s-post-3", new Treatment.ScarfSplice(1180, 5, 5 * 139.7), true,
+            repair("s-post-3", new Treatment.ScarfSplice(1180, 5, 5 * 139.7, 0), true,
                     List.of(piece("R1 new foot", "R1", "5-1/2in", "5-1/2in", "46-1/2in")),
                     List.of(new Repair.Need(Material.ADHESIVE, 310), new Repair.Need(Material.SCREW, 8), new Repair.Need(Material.PRIMER, 120)),
                     "Shore the beam beside the post.", "Cut the scarf 1:5, its upper tip 46-1/2 in above the foot.",
@@ -268,11 +268,11 @@ final class Porch {
                             "Back-prime the new board and its end grain.");
             repair("w-corner-l", new Treatment.ButtSplice(620), false, List.of(piece("R7 new foot", "R7", "4-1/2in", "7/8in", "24-1/2in")), List.of(),
                     "Cut at 45 degrees, falling outward.");
-            repair("s-rail-low", new Treatment.Consolidate(140, 90), false, List.of(), List.of(new Repair.Need(Material.CONSOLIDANT, 140),
+            repair("s-rail-low", new Treatment.Fill(140, 90), false, List.of(), List.of(new Repair.Need(Material.CONSOLIDANT, 140),
                     new Repair.Need(Material.FILLER, 90)),
                     "Drill 1/4 in holes 1-1/2 in apart, to half the depth.", "Feed 4.7 fl oz of consolidant over three passes.",
                             "Fill in lifts of 1/2 in.");
-            repair("s-board-2", new Treatment.ScarfSplice(420, 8, 203), false, List.of(piece("R9 board end", "R9", "3-1/4in", "1in", "16-1/2in")),
+            repair("s-board-2", new Treatment.ScarfSplice(420, 8, 203, 0), false, List.of(piece("R9 board end", "R9", "3-1/4in", "1in", "16-1/2in")),
                     List.of(), "Scarf 1:8 over a joist.");
             repair("s-stringer-l", new Treatment.Watch("the next spring round"), false, List.of(), List.of(), "Probe the same points in spring.");
         }
