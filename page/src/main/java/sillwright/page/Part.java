@@ -1,0 +1,42 @@
+package sillwright.page;
+
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Pattern;
+import java.util.zip.CRC32;
+
+import sillwright.sheet.Markup;
+
+/// A part of a page that is shown anew when what it shows has changed, and is left alone otherwise.
+///
+/// @param id   the same whenever the page is asked for
+/// @param html the whole part
+/// @param tag  changes whenever the words do
+record Part(String id, String html, String tag) {
+    static Part of(String id, Object... inside) { return of("part", id, inside); }
+
+    /// A part that follows a change only once the whole road is walked: until then the page says so beside it.
+    static Part later(String id, Object... inside) { return of("part later", id, inside); }
+
+    private static Part of(String look, String id, Object[] inside) {
+        String html = Html.text(id, Markup.of("section", inside).with("class", look).with("id", id), 2);
+        CRC32 sum = new CRC32();
+        sum.update(html.getBytes(StandardCharsets.UTF_8));
+        return new Part(id, html, Long.toHexString(sum.getValue()) + Integer.toHexString(html.length()));
+    }
+
+    private static final Pattern DRAWN = Pattern.compile("(<div class=\"sheet\" tabindex=\"0\")><svg .*?</svg></div>", Pattern.DOTALL);
+
+    private static final Pattern FORMS = Pattern.compile("(<details data-forms=\"[^\"]*\")(>\\s*<summary>.*?</summary>).*?</details>", Pattern.DOTALL);
+
+    /// The part without the forms of its readings, of which a building has hundreds: a list of them is asked for when it is opened.
+    String closed() { return FORMS.matcher(tagged()).replaceAll("$1 data-later=\"\"$2</details>"); }
+
+    /// The same without its drawings, which are most of its weight: the page asks for them when they come near the window.
+    String light() {
+        String bare = DRAWN.matcher(closed()).replaceAll("$1 data-later=\"\"><p class=\"small\">The drawing comes when it is scrolled to.</p></div>");
+        return bare.contains("tabindex=\"0\" data-later=") ? "<section data-light=\"\"" + bare.substring("<section".length()) : bare;
+    }
+
+    /// The part with its tag on it, as a page holds it.
+    String tagged() { return "<section data-tag=\"" + tag + "\"" + html.substring("<section".length()); }
+}
