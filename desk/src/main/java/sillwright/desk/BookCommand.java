@@ -110,11 +110,14 @@ final class BookCommand implements Runnable {
         @Option(names = {"-o", "--out"}, paramLabel = "FILE", description = "a name that ends in .zip takes the photos along (default ID.survey.zip)")
         private Optional<Path> file;
 
+        @Option(names = "--with-places", description = "leave in the photos what the camera noted of where they were taken (default: it is taken out)")
+        private boolean places;
+
         @Override
         public Integer call() {
             try (Book book = Book.open(where)) {
                 String one = one(book, building);
-                Export.Written written = Export.write(book, one, file.orElse(Path.of(one + ".survey.zip")));
+                Export.Written written = Export.write(book, one, file.orElse(Path.of(one + ".survey.zip")), places);
                 out().println(written.file() + ": " + entries(written.entries()) + ", " + Words.count(written.photos(), "photo") + ".");
                 if (written.left() > 0) out().println("Left behind: " + written.left() + " of the photos and lines set aside; a zip takes them along.");
                 for (String missing : written.missing()) out().println("Not in the book: " + missing);

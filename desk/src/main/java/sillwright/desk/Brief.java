@@ -13,8 +13,10 @@ import sillwright.walk.Fault;
 import sillwright.watch.WatchFindings;
 import sillwright.water.WaterFindings;
 import sillwright.wood.Condition;
+import sillwright.work.Costing;
 import sillwright.work.Repair;
 import sillwright.work.WorkFindings;
+import sillwright.work.cost.Range;
 
 /// What a person wants to know first: the water to stop, what cannot wait, what to order, what to watch.
 final class Brief {
@@ -32,6 +34,8 @@ final class Brief {
         water(a.water(), out);
         urgent(a, out);
         order(a, out);
+        cost(a.work(), out);
+        when(a.work(), out);
         watch(a.watch(), out);
         gaps(a, out);
     }
@@ -70,7 +74,29 @@ final class Brief {
         out.println("WHAT TO ORDER");
         if (a.work().order().isEmpty()) out.println("  Nothing.");
         for (WorkFindings.OrderLine line : a.work().order())
-            out.println("  " + FigureCommand.pad(amount(line, a.settings().units()), 14) + line.item() + ", for " + some(line.repairs()));
+            wrap(out, "  " + FigureCommand.pad(amount(line, a.settings().units()), 14), line.item() + ", for " + some(line.repairs()));
+        out.println();
+    }
+
+    static void when(WorkFindings work, PrintWriter out) {
+        work.plan().timetable().ifPresent(timetable -> {
+            out.println("WHEN IT IS DONE");
+            wrap(out, "  ", timetable.words());
+            out.println();
+        });
+    }
+
+    static void cost(WorkFindings work, PrintWriter out) {
+        Costing cost = work.plan().cost();
+        if (cost.hours().draws() == 0) return;
+        out.println("WHAT IT COSTS");
+        Range hours = cost.hours();
+        wrap(out, "  ", Words.number(hours.low(), 0) + " to " + Words.number(hours.high(), 0) + " hours of work, one person's (4 in 5 of the draws; mean " + Words.number(hours.exact(), 0) + ").");
+        if (cost.priced() && cost.money().draws() > 0) {
+            wrap(out, "  ", cost.words(cost.money()) + " (4 in 5 of the draws; mean " + Costing.sum(cost.money().exact()) + ", half of them under " + Costing.sum(cost.money().middle()) + ").");
+            wrap(out, "  ", "Most of the spread comes from " + Words.list(cost.money().drivers().stream().limit(3).map(driver -> driver.words() + " (" + Words.percent(driver.share()) + ")").toList()) + ".");
+        } else if (!cost.priced()) wrap(out, "  ", "No price book was given: --prices FILE puts money to it.");
+        for (String gap : cost.bill().gaps()) wrap(out, "  ", gap);
         out.println();
     }
 
@@ -83,14 +109,15 @@ final class Brief {
         };
     }
 
-    private static String some(List<String> repairs) {
+    static String some(List<String> repairs) {
         return repairs.size() <= 4 ? Words.list(repairs) : Words.list(repairs.subList(0, 3)) + " and " + (repairs.size() - 3) + " more";
     }
 
     private static void watch(WatchFindings watch, PrintWriter out) {
         out.println("WHAT TO WATCH");
         for (WatchFindings.Round round : watch.rounds())
-            out.println("  " + FigureCommand.pad(DAY.format(round.first()), 18) + round.title() + ", " + Words.count(round.checks().size(), "thing") + " to look at, and every year after");
+            out.println("  " + FigureCommand.pad(round.first().map(DAY::format).orElse("any day"), 18) + round.title() + ", " + Words.count(round.checks().size(), "stop") + ", about "
+                    + Words.number(round.minutes(), 0) + " minutes" + (round.first().isPresent() ? ", and every year after" : ""));
         out.println();
     }
 

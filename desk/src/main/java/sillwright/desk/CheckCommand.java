@@ -1,6 +1,8 @@
 package sillwright.desk;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 
 import picocli.CommandLine;
@@ -32,8 +34,10 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     static String counts(Survey survey) {
-        return survey.name() + ": " + Words.list(java.util.List.of(Words.count(survey.sides().size(), "side"), Words.count(survey.members().size(), "member"),
+        List<String> counts = new ArrayList<>(List.of(Words.count(survey.sides().size(), "side"), Words.count(survey.members().size(), "member"),
                 Words.count(survey.probes().size(), "probe reading"), Words.count(survey.moistures().size(), "moisture reading"),
-                Words.count(survey.sightings().size(), "sighting") + " (" + survey.sightings().stream().filter(s -> !s.what().seen()).count() + " looked for and not seen)")) + ".";
+                Words.count(survey.sightings().size(), "sighting") + " (" + survey.sightings().stream().filter(s -> !s.what().seen()).count() + " looked for and not seen)"));
+        if (!survey.works().isEmpty()) counts.add(Words.count(survey.works().size(), "record") + " of work done");
+        return survey.name() + ": " + Words.list(counts) + ".";
     }
 }

@@ -22,6 +22,7 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return DossierCommand.run(new Road().file(Home.folder().resolve("examples").resolve("fallow-brook-house.survey.json"), START), out, spec.commandLine());
+        Path examples = Home.folder().resolve("examples");
+        return DossierCommand.run(new Road().file(examples.resolve("fallow-brook-house.survey.json"), START).prices(examples.resolve("prices.csv")), out, DossierCommand.Wish.ALL, spec.commandLine());
     }
 }

@@ -21,6 +21,8 @@ import sillwright.measure.Key;
 import sillwright.measure.Quantity;
 import sillwright.measure.Refused;
 import sillwright.measure.Units;
+import sillwright.solve.ProvenCuts;
+import sillwright.store.AnswerJson;
 
 /// `sillwright figure NAME key=value ...`: one calculation, worked alone.
 @Command(name = "figure", description = "Work one calculation alone: figure NAME key=value ... ; without a name, list them.", sortOptions = false)
@@ -51,7 +53,7 @@ final class FigureCommand implements Callable<Integer> {
             list(out);
             return 0;
         }
-        Figure figure = Figures.named(name);
+        Figure figure = Figures.named(name, new ProvenCuts());
         if (help) {
             explain(out, figure);
             return 0;
@@ -80,7 +82,8 @@ final class FigureCommand implements Callable<Integer> {
         Map<String, String> contents = new LinkedHashMap<>();
         for (Key key : figure.keys()) {
             String path = values.get(key.name());
-            if (!key.name().equals("file") || path == null) continue;
+            boolean table = key.name().equals("stock") && path != null && !Character.isDigit((path.strip() + "x").charAt(0));
+            if (path == null || !key.name().equals("file") && !table && !(key.name().equals("stock") && Files.isRegularFile(Path.of(path)))) continue;
             try {
                 contents.put(path, Files.readString(Path.of(path)));
             } catch (IOException e) {

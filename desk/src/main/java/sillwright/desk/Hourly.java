@@ -51,7 +51,7 @@ final class Hourly {
                     of(n.windMs(), Unit.METRE_PER_SECOND), own.isEmpty() ? of(0, Unit.MILLIMETRE) : own.get(m).snow()));
         }
         Building with = new Building(building.id(), building.name(), building.note(), building.yearBuilt(), building.designRain(), building.groundSnow(), months);
-        return new Survey(Optional.of(with), survey.sides(), survey.members(), survey.probes(), survey.moistures(), survey.sightings(), survey.photos(), survey.faults(), survey.entries());
+        return survey.with(with);
     }
 
     private static void monthly(HourlyFile file, List<Double> rain, List<Double> days) {

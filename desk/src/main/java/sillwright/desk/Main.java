@@ -10,7 +10,7 @@ import sillwright.measure.Units;
 
 /// `sillwright`: exit code 0 worked, 1 worked with something set aside, 2 could not be done.
 @Command(name = "sillwright", subcommands = {DemoCommand.class, DossierCommand.class, CheckCommand.class, StageCommands.Walk.class, StageCommands.Water.class,
-        StageCommands.Wood.class, StageCommands.Work.class, StageCommands.Watch.class, BookCommand.class, FigureCommand.class, SpeciesCommand.class, SourcesCommand.class, SchemaCommand.class},
+        StageCommands.Wood.class, StageCommands.Work.class, StageCommands.Watch.class, RankCommand.class, BookCommand.class, ServeCommand.class, FigureCommand.class, SpeciesCommand.class, SourcesCommand.class, SchemaCommand.class},
         mixinStandardHelpOptions = true, version = "Sillwright 0.1.0", sortOptions = false, usageHelpAutoWidth = true,
         description = "Look after an older wooden building: walk, water, wood, work, watch.",
         footer = {"", "Exit code: 0 worked, 1 worked with something set aside or left open, 2 could not be done.",

@@ -1,22 +1,25 @@
 package sillwright.desk;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sillwright.Assessment;
 import sillwright.Settings;
-import sillwright.measure.Dimension;
 import sillwright.measure.Refused;
-import sillwright.measure.Unit;
 import sillwright.measure.Units;
-import sillwright.solve.ProvenCuts;
+import sillwright.page.Hands;
 import sillwright.store.SurveyFile;
 import sillwright.walk.Fault;
-import sillwright.walk.Member;
 import sillwright.walk.Survey;
 
 /// What every command that takes a survey asks for, and the way from the file to the assessment.
@@ -36,11 +39,38 @@ final class Road {
     @Option(names = "--weather", paramLabel = "FILE", description = "hourly weather in the EPW layout, in place of the survey's monthly temperatures, humidity and wind; rain where it gives it")
     private Path weather;
 
+    @Mixin
+    private Terms terms = new Terms();
+
+    @Option(names = "--today", paramLabel = "DATE", description = "plan what is left from this day on; steps that the book has as done are kept")
+    private LocalDate today;
+
+    @Option(names = "--rained", paramLabel = "DATE", split = ",", description = "days lost to rain, as 2026-06-09")
+    private List<LocalDate> rained = List.of();
+
     /// The default for the demo: a file and a day that make every run the same.
     Road file(Path file, LocalDate start) {
         this.file = file;
         this.start = start;
         this.seed = 1;
+        return this;
+    }
+
+    /// The pictures that lie beside the survey, under the names it gives them.
+    Function<String, Optional<byte[]>> beside() {
+        Path folder = file.toAbsolutePath().getParent();
+        return name -> {
+            Path picture = folder.resolve(name).normalize();
+            try {
+                return picture.startsWith(folder) && Files.isRegularFile(picture) ? Optional.of(Files.readAllBytes(picture)) : Optional.empty();
+            } catch (IOException e) {
+                throw new Refused(name, "cannot be read: {}", "look at the file, or take it away", String.valueOf(e.getMessage()));
+            }
+        };
+    }
+
+    Road prices(Path prices) {
+        terms.prices(prices);
         return this;
     }
 
@@ -64,22 +94,10 @@ final class Road {
     private Assessment assess(Survey survey, Progress progress) {
         if (survey.members().isEmpty() && survey.sides().isEmpty())
             throw new Refused(file.getFileName().toString(), "no side and no member could be read, so there is nothing to work on", "describe at least one side and one member");
-        LocalDate today = LocalDate.now();
-        LocalDate first = start != null ? start : today.plusDays(14 - (today.getDayOfWeek().getValue() - 1));
+        LocalDate first = today != null ? today : start != null ? start : Settings.firstDay(LocalDate.now());
         Survey there = weather == null ? survey : Hourly.laid(survey, weather);
-        Settings settings = new Settings(first, units != null ? units : written(there), seed, new ProvenCuts(), Settings.COMMON_STOCK_MM);
-        return Assessment.of(there, settings, progress::step);
-    }
-
-    /// The units most members were measured in.
-    static Units written(Survey survey) {
-        int metric = 0, all = 0;
-        for (Member member : survey.members().values()) {
-            all++;
-            Unit unit = member.width().unit();
-            if (unit.dimension() == Dimension.LENGTH && (unit == Unit.MILLIMETRE || unit == Unit.CENTIMETRE || unit == Unit.METRE)) metric++;
-        }
-        return metric * 2 > all ? Units.SI : Units.US;
+        Units said = units != null ? units : Settings.written(there);
+        return Assessment.of(there, terms.settled(Set.copyOf(rained)).on(first, said, seed), progress::step, new Hands());
     }
 
     static void tell(List<Fault> faults, PrintWriter err) {

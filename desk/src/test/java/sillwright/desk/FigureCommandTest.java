@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -82,7 +83,10 @@ class FigureCommandTest {
             for (int i = 0; i < args.size(); i++)
                 if (args.get(i).startsWith("file=")) {
                     Path file = folder.resolve("given.csv");
-                    Files.writeString(file, "date,mc_pct,temp_C\n2026-01-01,28,15\n2026-01-02,30,20\n");
+                    if (figure.name().equals("net")) Files.copy(ExamplesTest.FOLDER.resolve("porch-corner.net.json"), file, StandardCopyOption.REPLACE_EXISTING);
+                    else if (figure.name().equals("cut-list")) Files.writeString(file, "length,count,label\n4ft 6in,2,rail\n700mm,3,baluster\n");
+                    else if (figure.name().equals("field")) Files.writeString(file, "along_mm,across_mm,depth_mm,limit\n50,70,30,none\n300,70,0,none\n500,40,0,none\n");
+                    else Files.writeString(file, "date,mc_pct,temp_C\n2026-01-01,28,15\n2026-01-02,30,20\n");
                     args.set(i, "file=" + file);
                 }
             args.add("--json");
@@ -128,7 +132,7 @@ class FigureCommandTest {
         "emc temp=70F temp=71F rh=65%|given twice",
         "emc temp|is not key=value",
         "emcc temp=70F|did you mean emc",
-        "movement species=oak width=8in from=8% to=14% grain=flat|not a species of the table; did you mean",
+        "movement species=okk width=8in from=8% to=14% grain=flat|not a species of the table; did you mean",
         "movement species=oak-white width=8in from=8% to=14% grain=round|grain: 'round' is not one of the choices; use flat, quarter",
     })
     void what_cannot_be_worked_is_said_in_one_line(String typed, String what) {

@@ -14,6 +14,7 @@ public final class DemoBooks {
         books.put("porch-alone.survey.json", SmallSurveys.porchAlone());
         books.put("one-sill.survey.json", SmallSurveys.oneSill());
         books.put("fascia-under-gutter.survey.json", SmallSurveys.fasciaUnderGutter());
+        books.put("wash-house.survey.json", FiveYears.entries());
         return books;
     }
 }

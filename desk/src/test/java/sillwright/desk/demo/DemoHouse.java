@@ -55,6 +55,8 @@ public final class DemoHouse {
             first.rest(Duration.ofMinutes(15));
         }
         north.walk();
+        // Last, so that no reading is taken by another hand for them.
+        for (SideNotes side : SIDES) side.measured().forEach(first::write);
         return Stream.concat(first.entries().stream(), second.entries().stream()).sorted(Entry.ORDER).toList();
     }
 

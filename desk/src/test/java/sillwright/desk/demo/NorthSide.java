@@ -4,7 +4,11 @@ import module java.base;
 
 import sillwright.measure.Kind;
 import sillwright.measure.Quantity;
+import sillwright.walk.Body;
+import sillwright.walk.Member;
+import sillwright.walk.OpenChecks;
 import sillwright.walk.Side;
+import sillwright.walk.Spot;
 
 import static sillwright.desk.demo.Written.*;
 
@@ -19,6 +23,12 @@ final class NorthSide implements SideNotes {
                 List.of(window("3' 6\"", "4' 4\"", "2' 8\"", "4' 8\""), window("10' 8\"", "4' 4\"", "2' 8\"", "4' 8\""),
                         window("17' 10\"", "4' 4\"", "2' 8\"", "4' 8\""), window("4' 8\"", "14' 4\"", "2' 8\"", "4'"),
                         window("16' 8\"", "14' 4\"", "2' 8\"", "4'"), opening(Side.OpeningKind.VENT, "11' 4\"", "22'", "1' 4\"", "2'")));
+    }
+
+    @Override
+    public List<Body> measured() {
+        return List.of(new OpenChecks(new Spot("n-sill-3", Member.Face.TOP, length("80 mm"), length("25 mm")), 5, length("290 mm"), length("2 mm"), length("12 mm")),
+                new OpenChecks(new Spot("n-casing-1r", Member.Face.FRONT, length("600 mm"), length("20 mm")), 3, length("350 mm"), length("1 mm"), length("5 mm")));
     }
 
     @Override

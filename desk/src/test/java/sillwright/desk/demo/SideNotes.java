@@ -3,6 +3,7 @@ package sillwright.desk.demo;
 import module java.base;
 
 import sillwright.measure.Csv;
+import sillwright.walk.Body;
 import sillwright.walk.Choice;
 import sillwright.walk.Member;
 import sillwright.walk.Side;
@@ -35,6 +36,9 @@ interface SideNotes {
 
     /// See [Written#sightings].
     String sightings();
+
+    /// Open checks and outlines, as they were measured.
+    default List<Body> measured() { return List.of(); }
 
     /// Columns `of,what,nth,how`: which reading of a face (or `moisture`, `length`, `sighting`) is first written wrongly:
     /// `typed` and amended, a false one written and `struck`, or struck in error and `restored`.

@@ -4,6 +4,8 @@ import module java.base;
 
 import sillwright.measure.Kind;
 import sillwright.measure.Quantity;
+import sillwright.walk.Body;
+import sillwright.walk.Profile;
 import sillwright.walk.Side;
 
 import static sillwright.desk.demo.Written.*;
@@ -23,6 +25,21 @@ final class SouthSide implements SideNotes {
                 List.of(opening(Side.OpeningKind.DOOR, "10' 6\"", "2' 2\"", "3'", "6' 10\""), window("3' 6\"", "4' 2\"", "2' 8\"", "4' 10\""),
                         window("17' 10\"", "4' 2\"", "2' 8\"", "4' 10\""), window("4' 8\"", "14' 4\"", "2' 8\"", "4' 4\""),
                         window("16' 8\"", "14' 4\"", "2' 8\"", "4' 4\""), opening(Side.OpeningKind.VENT, "11' 4\"", "22'", "1' 4\"", "2'")));
+    }
+
+    /// The turned base of post 3, by a profile gauge: a cove of 3/4 in over a fillet, then a torus of 1 in.
+    @Override
+    public List<Body> measured() {
+        List<Profile.Offset> offsets = new ArrayList<>();
+        for (int step = 0; step <= 6; step++) offsets.add(offset(0.75 * Math.sin(step * Math.PI / 12), 1.75 - 0.75 * Math.cos(step * Math.PI / 12)));
+        offsets.add(offset(0.75, 2));
+        for (int step = 1; step <= 8; step++) offsets.add(offset(1.75 - Math.cos(step * Math.PI / 8), 2 + Math.sin(step * Math.PI / 8)));
+        return List.of(new Profile("s-base-3", "turned base", offsets));
+    }
+
+    /// To the sixty-fourth of an inch, as a gauge is read.
+    private static Profile.Offset offset(double across, double out) {
+        return new Profile.Offset(length(Math.round(across * 64) + "/64 in"), length(Math.round(out * 64) + "/64 in"));
     }
 
     @Override
