@@ -34,7 +34,7 @@ class Case:
         self.step_over = self.take(self.slices * n).reshape(self.slices, n)
         self.over_distance = self.take((self.slices - 1) * n).reshape(self.slices - 1, n)
         self.bound, self.rise, self.saturation, self.free, self.over_room, self.full = (self.take(n) for _ in range(6))
-        names = ("half", "open", "air", "film", "leak", "supply", "stays", "left")
+        names = ("half", "open", "air", "film", "leak", "fills", "supply", "stays", "left")
         self.near = {name: self.take(n) for name in names}
         self.far = {name: self.take(n) for name in names}
         self.air = [self.take(self.hours) for _ in range(5)]
@@ -60,7 +60,7 @@ class Case:
         filling = walls / gap
         square = (0.5 * self.rise * walls) ** 2
         walls_d = through * grown(self.rise * 0.5 * (b + self.saturation)) * (1 + square * (1 / 6 + square / 120))
-        liquid = f["leak"] * (walls_d * filling + self.free * 0.25 * (1 + s) * (1 + s * s) * (1 - filling)) / f["half"]
+        liquid = (f["leak"] * walls_d * filling + f["fills"] * self.free * 0.25 * (1 + s) * (1 + s * s) * (1 - filling)) / f["half"]
         liquid_pull = np.minimum(liquid, (f["supply"] * rain + (1 - raining)) / gap)
         pull = (1 - wetted) * vapour_pull + wetted * liquid_pull
         return pull, (1 - wetted) * vapour_pull * at_rest + wetted * liquid_pull * self.full
@@ -70,16 +70,13 @@ class Case:
         u = self.u
         near_pull, near_pulled = self.face(self.near, u[0], at_rest, quick, vapour, runs, rain)
         far_pull, far_pulled = self.face(self.far, u[-1], at_rest, quick, vapour, runs, rain)
-        over = above(u - self.saturation)
-        bound = u - over
-        between = bound[:-1] - bound[1:]
-        lacks = 2 * self.saturation - bound[:-1] - bound[1:]
-        has = over[:-1] + over[1:]
-        walls = (np.abs(between) + TINY * lacks) / (np.abs(u[:-1] - u[1:]) + TINY * (lacks + has) + 1e-300)
-        square = (0.5 * self.rise * between) ** 2
-        walls_d = self.bound * quick * grown(self.rise * 0.5 * (bound[:-1] + bound[1:])) * (1 + square * (1 / 6 + square / 120))
-        s = over * self.over_room
-        link = walls_d * walls + self.free * runs * 0.25 * (s[:-1] + s[1:]) * (s[:-1] ** 2 + s[1:] ** 2) * (1 - walls)
+        over = u - self.saturation
+        free = above(over)
+        s = free * self.over_room
+        walls = self.bound * quick * grown(self.rise * (u - free))
+        lets = (free - over) * walls + free * self.free * runs * s ** 3
+        summed = (walls[:-1] - walls[1:]) / self.rise + self.free * runs * 0.25 / self.over_room * (s[:-1] ** 4 - s[1:] ** 4)
+        link = (np.abs(summed) + TINY * lets[1:]) / (np.abs(u[:-1] - u[1:]) + TINY * np.abs(over[1:]) + 1e-300)
         link *= self.over_distance
         right = u.copy()
         right[0] += self.step_over[0] * near_pulled

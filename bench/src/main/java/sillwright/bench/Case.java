@@ -34,6 +34,7 @@ final class Case {
             stack.full[m] = 1 + 0.5 * random.nextDouble();
             stack.overRoom[m] = 1 / (stack.full[m] - stack.saturation[m]);
             stack.free[m] = 1e-9 * random.nextDouble();
+            stack.sums(m);
             face(stack.near, m, part[0] / 2, random);
             face(stack.far, m, part[slices - 1] / 2, random);
         }
@@ -46,6 +47,7 @@ final class Case {
         face.air[m] = 1 / 3.2e-8;
         face.film[m] = random.nextBoolean() ? 0 : 1e9 * random.nextDouble();
         face.leak[m] = random.nextDouble();
+        face.fills[m] = random.nextInt(4) == 0 ? 0 : face.leak[m];
         face.supply[m] = random.nextDouble() / 3600 / 400;
         face.stays[m] = random.nextInt(3) == 0 ? 0 : 1 + 5 * random.nextDouble();
     }
@@ -84,7 +86,7 @@ final class Case {
             for (double[][] rows : new double[][][] {stack.moisture, stack.stepOverSlice, stack.overDistance}) for (double[] row : rows) put(out, row, stack.pieces);
             for (double[] row : new double[][] {stack.bound, stack.rise, stack.saturation, stack.free, stack.overRoom, stack.full}) put(out, row, stack.pieces);
             for (Stack.Faces f : new Stack.Faces[] {stack.near, stack.far})
-                for (double[] row : new double[][] {f.half, f.open, f.air, f.film, f.leak, f.supply, f.stays, f.left}) put(out, row, stack.pieces);
+                for (double[] row : new double[][] {f.half, f.open, f.air, f.film, f.leak, f.fills, f.supply, f.stays, f.left}) put(out, row, stack.pieces);
             for (double[] row : new double[][] {air.atRest, air.quick, air.vapour, air.runs, air.rainMm}) put(out, row, row.length);
         }
     }

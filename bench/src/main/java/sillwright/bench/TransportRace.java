@@ -20,6 +20,8 @@ import sillwright.wood.drying.Transport;
 public final class TransportRace {
     private static final int SLICES = 20, PIECES = 128, HOURS = 8760, SLOW_HOURS = 200;
     private static final double SAME = 1e-6;
+    /// Bytes that one call may make, however many hours it takes: one row of scratch.
+    private static final long A_CALL = 4096;
     private static final com.sun.management.ThreadMXBean THREAD = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
     private static boolean failed;
 
@@ -34,7 +36,7 @@ public final class TransportRace {
         Air air = Case.air(HOURS, 11);
         double[][] start = Case.copy(stack.moisture);
         Case.write(whole, stack, air);
-        Transport lanes = new LaneTransport();
+        Transport lanes = sillwright.lanes.Lanes.best();
 
         double plain = 1e9, vector = 1e9, c = 1e9, apartPlain, apartC;
         double[][] plainly = null;
@@ -87,9 +89,9 @@ public final class TransportRace {
             best = Math.min(best, (THREAD.getCurrentThreadCpuTime() - began) * 1e-9);
             made = Math.min(made, THREAD.getCurrentThreadAllocatedBytes() - objects);
         }
-        if (made > hours) {
+        if (made > A_CALL) {
             failed = true;
-            say("%d bytes were made in %d hours%n", made, hours);
+            say("%d bytes were made in a call of %d hours%n", made, hours);
         }
         return best;
     }
