@@ -12,6 +12,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
@@ -25,6 +30,7 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.w3c.dom.Document;
 
 import sillwright.Assessment;
 import sillwright.measure.Words;
@@ -53,46 +59,63 @@ public final class Dossier {
     }
 
     public static void write(Assessment assessment, Print print, OutputStream out, Consumer<String> progress) throws IOException {
-        XRLog.setLoggingEnabled(false);
-        Markup page = page(assessment, print, progress);
-        progress.accept("dossier: setting the pages");
-        set(page, out);
+        set(plates -> {
+            Markup page = page(assessment, print, progress, plates::without);
+            progress.accept("dossier: setting the pages");
+            return page;
+        }, out);
     }
 
     /// One drawing on a page of its own size, for a template that is printed full size.
     static void page(Drawing drawing, Path file) throws IOException {
-        XRLog.setLoggingEnabled(false);
         double wide = Math.max(drawing.widthMm() + 20, 215.9), high = Math.max(drawing.heightMm() + 20, 279.4);
         String css = "@page { size: " + Markup.number(wide) + "mm " + Markup.number(high) + "mm; margin: 10mm; } body { margin: 0; font-family: 'Charis SIL'; } svg { display: block; }";
         Markup page = Markup.of("html", Markup.of("head", Markup.of("title", drawing.title()), Markup.of("meta").with("name", "subject").with("content", drawing.told()),
                 Markup.of("style", css)), Markup.of("body", Text.drawing(drawing)));
         try (OutputStream out = Files.newOutputStream(file)) {
-            set(page, out);
+            set(plates -> plates.without(page), out);
         }
     }
 
-    private static void set(Markup page, OutputStream out) throws IOException {
+    /// @param written the pages, their drawings and photos handed to the plates as each part is written
+    private static void set(Function<Plates, Markup> written, OutputStream out) throws IOException {
+        XRLog.setLoggingEnabled(false);
         try (PDDocument document = new PDDocument(MemoryUsageSetting.setupMixed(IN_MEMORY).streamCache)) {
-            PdfRendererBuilder builder = new PdfRendererBuilder();
-            builder.usePDDocument(document);
-            font(builder, document, "CharisSIL-Regular", "Charis SIL", 400, FontStyle.NORMAL);
-            font(builder, document, "CharisSIL-Bold", "Charis SIL", 700, FontStyle.NORMAL);
-            font(builder, document, "CharisSIL-Italic", "Charis SIL", 400, FontStyle.ITALIC);
-            font(builder, document, "routed-gothic-narrow", "Routed Gothic Narrow", 400, FontStyle.NORMAL);
-            Plates plates = new Plates(document, font(builder, document, "routed-gothic", "Routed Gothic", 400, FontStyle.NORMAL));
-            builder.useSVGDrawer(plates);
-            builder.useProtocolsStreamImplementation(plates, Plates.PROTOCOL);
-            builder.useUnicodeLineBreaker(new Breaks());
-            builder.usePdfUaAccessibility(true);
-            builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A);
-            builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
-            builder.withProducer("Sillwright");
-            builder.withHtmlContent("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + plates.without(page).with("xmlns", "http://www.w3.org/1999/xhtml").with("lang", "en-US").with("xml:lang", "en-US").xml(), null);
-            try (PdfBoxRenderer pages = builder.buildPdfRenderer()) {
-                pages.createPDFWithoutClosing();
-                Tags.mend(document);
-                document.save(out);
-            }
+            lay(document, written);
+            Tags.mend(document);
+            document.save(out);
+        }
+    }
+
+    /// Lays out the pages, and lets go of what they were laid out from before they are saved: each takes as much memory.
+    private static void lay(PDDocument document, Function<Plates, Markup> written) throws IOException {
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.usePDDocument(document);
+        font(builder, document, "CharisSIL-Regular", "Charis SIL", 400, FontStyle.NORMAL);
+        font(builder, document, "CharisSIL-Bold", "Charis SIL", 700, FontStyle.NORMAL);
+        font(builder, document, "CharisSIL-Italic", "Charis SIL", 400, FontStyle.ITALIC);
+        font(builder, document, "routed-gothic-narrow", "Routed Gothic Narrow", 400, FontStyle.NORMAL);
+        Plates plates = new Plates(document, font(builder, document, "routed-gothic", "Routed Gothic", 400, FontStyle.NORMAL));
+        builder.useSVGDrawer(plates);
+        builder.useProtocolsStreamImplementation(plates, Plates.PROTOCOL);
+        builder.useUnicodeLineBreaker(new Breaks());
+        builder.usePdfUaAccessibility(true);
+        builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A);
+        builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+        builder.withProducer("Sillwright");
+        builder.withW3cDocument(tree(written.apply(plates)), null);
+        try (PdfBoxRenderer pages = builder.buildPdfRenderer()) {
+            pages.createPDFWithoutClosing();
+        }
+    }
+
+    private static Document tree(Markup page) {
+        try {
+            Document tree = DocumentBuilderFactory.newInstance().newDocumentBuilder().newDocument();
+            tree.appendChild(page.with("xmlns", "http://www.w3.org/1999/xhtml").with("lang", "en-US").with("xml:lang", "en-US").dom(tree));
+            return tree;
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException(e);
         }
     }
 
@@ -106,11 +129,13 @@ public final class Dossier {
     }
 
     /// The pages as XHTML, before they are set.
-    static Markup page(Assessment assessment, Print print, Consumer<String> progress) {
+    ///
+    /// @param kept what is held of a part once it is written
+    static Markup page(Assessment assessment, Print print, Consumer<String> progress, UnaryOperator<Markup> kept) {
         List<Markup> body = new ArrayList<>();
         Parts.of(assessment, print).forEach((name, part) -> {
             progress.accept("dossier: " + name);
-            body.addAll(part.get());
+            part.get().forEach(one -> body.add(kept.apply(one)));
         });
         String title = Words.sentence(print.reader().file().replace(".pdf", "")) + ": " + assessment.survey().name();
         List<Markup> marks = bookmarks(assessment, body);

@@ -4,6 +4,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
+import javax.xml.XMLConstants;
+
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
 import sillwright.measure.Words;
 
 /// One element of XML: what SVG and XHTML are written with, so that no text is ever set down unescaped.
@@ -104,21 +109,42 @@ public record Markup(String name, List<Attribute> attributes, List<Node> childre
         out.append("</").append(name).append('>');
     }
 
-    /// Escapes what XML 1.0 gives a meaning, and drops the control marks and lone surrogates that it forbids.
+    /// The same as a tree of the standard library, each element in the nearest name space that is declared above it.
+    Element dom(Document document) { return dom(document, ""); }
+
+    private Element dom(Document document, String outside) {
+        String space = get("xmlns").isEmpty() ? outside : get("xmlns");
+        Element element = document.createElementNS(space, name);
+        for (Attribute attribute : attributes) if (!attribute.name.equals("xmlns")) element.setAttributeNS(attribute.name.startsWith("xml:") ? XMLConstants.XML_NS_URI : null, attribute.name, allowed(attribute.value));
+        for (Node child : children) element.appendChild(switch (child) {
+            case Markup one -> one.dom(document, space);
+            case Node.Text(var words) -> document.createTextNode(allowed(words));
+        });
+        return element;
+    }
+
+    /// Escapes what XML 1.0 gives a meaning, and drops what it forbids.
     static String escaped(String words) {
         StringBuilder out = new StringBuilder(words.length());
-        words.codePoints().forEach(c -> {
+        allowed(words).codePoints().forEach(c -> {
             switch (c) {
                 case '&' -> out.append("&amp;");
                 case '<' -> out.append("&lt;");
                 case '>' -> out.append("&gt;");
                 case '"' -> out.append("&quot;");
-                default -> {
-                    boolean allowed = c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c < 0xD800 || c >= 0xE000 && c < 0xFFFE || c >= 0x10000;
-                    if (allowed) out.appendCodePoint(c);
-                }
+                default -> out.appendCodePoint(c);
             }
         });
         return out.toString();
     }
+
+    /// Without the control marks and lone surrogates that XML 1.0 forbids.
+    private static String allowed(String words) {
+        if (words.codePoints().allMatch(Markup::allowed)) return words;
+        StringBuilder out = new StringBuilder(words.length());
+        words.codePoints().filter(Markup::allowed).forEach(out::appendCodePoint);
+        return out.toString();
+    }
+
+    private static boolean allowed(int c) { return c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c < 0xD800 || c >= 0xE000 && c < 0xFFFE || c >= 0x10000; }
 }

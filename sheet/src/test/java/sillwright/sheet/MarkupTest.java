@@ -1,12 +1,19 @@
 package sillwright.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.StringReader;
+import java.util.List;
 import java.util.Random;
+
+import javax.xml.parsers.DocumentBuilderFactory;
 
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+import org.xml.sax.InputSource;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class MarkupTest {
@@ -29,6 +36,17 @@ class MarkupTest {
             String xml = Markup.of("p", words).with("title", words).xml();
             assertEquals("p", Xml.parse(xml).getDocumentElement().getTagName(), "seed " + seed);
         }
+    }
+
+    @Test
+    void the_tree_that_is_laid_out_is_the_one_that_a_reader_of_the_text_finds() throws Exception {
+        Markup page = Markup.of("div", "before ", Markup.of("p", "a & b\u0001 ", Markup.of("b", "½\" <c>")).with("title", "\uD800x\"y"), Markup.of("svg").with("xmlns", "http://www.w3.org/2000/svg")).with("xmlns", "http://www.w3.org/1999/xhtml");
+        var parser = DocumentBuilderFactory.newInstance();
+        parser.setNamespaceAware(true);
+        var read = parser.newDocumentBuilder().parse(new InputSource(new StringReader(page.xml()))).getDocumentElement();
+        for (var declared : List.of(read, read.getLastChild())) ((Element) declared).removeAttributeNS("http://www.w3.org/2000/xmlns/", "xmlns");
+        var made = page.dom(parser.newDocumentBuilder().newDocument());
+        assertTrue(made.isEqualNode(read), made.getTextContent());
     }
 
     @Test

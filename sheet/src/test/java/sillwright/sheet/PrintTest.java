@@ -19,7 +19,7 @@ import sillwright.work.Repair;
 class PrintTest {
     private static final Assessment PORCH = Porch.assessment(Units.US);
 
-    private static String said(Print.Reader reader) { return Dossier.page(PORCH, Print.whole(Units.US).read(reader), part -> {}).xml(); }
+    private static String said(Print.Reader reader) { return Dossier.page(PORCH, Print.whole(Units.US).read(reader), part -> {}, one -> one).xml(); }
 
     @Test
     void the_crew_gets_every_step_with_a_box_and_no_prose() {
