@@ -36,7 +36,7 @@ final class Trouble {
 
     private static RuntimeException ofServer(String book, SQLException server, RuntimeException thrown) {
         String state = String.valueOf(server.getSQLState());
-        if (state.startsWith("08") || state.startsWith("57P") || server instanceof SQLTransientConnectionException) return refused(book, "the database server does not answer", "see that it runs and that the address is right", thrown);
+        if (state.startsWith("08") || state.startsWith("57P") || server instanceof SQLTransientConnectionException) return refused(book, "the database server does not answer", "see that it runs, that the address is right, and, where it is another machine, that it shows a certificate that is known here: ?sslrootcert=FILE names one", thrown);
         if (state.startsWith("28") || state.equals("42501")) return refused(book, "the database server does not let this user in, or not this far", "check the user, the password and the rights", thrown);
         if (state.equals("3D000")) return refused(book, "there is no such database on the server", "make it first: createdb NAME", thrown);
         if (state.equals("53100")) return refused(book, "the server's disk is full; what was not yet acknowledged was not written", "make room, and send it again", thrown);
