@@ -34,7 +34,7 @@ final class AccessFile {
     static AccessFile at(Path place, java.util.Optional<String> told) {
         AccessFile file = Files.exists(place) ? read(place) : new AccessFile(place, "");
         told.ifPresent(words -> {
-            file.passphrase = Passphrase.kept(words);
+            file.passphrase = Passphrase.kept(words, place.getFileName().toString());
             file.write();
         });
         if (file.passphrase.isEmpty()) throw new Refused("--open", "opens the book to the network, and no passphrase is set", "put one into a file and name it: --passphrase-file FILE");
@@ -69,10 +69,15 @@ final class AccessFile {
         return any;
     }
 
+    void removeAll() {
+        devices.clear();
+        write();
+    }
+
     private void write() {
         ObjectNode root = Wire.object().put("passphrase", passphrase);
         ArrayNode all = root.putArray("devices");
-        for (Device one : devices) all.addObject().put("id", one.id).put("name", one.name).put("role", one.role.name().toLowerCase(Locale.ROOT)).put("digest", one.digest).put("sinceMs", one.sinceMs);
+        for (Device one : devices) all.addObject().put("id", one.id).put("name", one.name).put("role", one.role.word()).put("digest", one.digest).put("sinceMs", one.sinceMs);
         try {
             Path part = place.resolveSibling(place.getFileName() + ".part");
             Files.deleteIfExists(part);

@@ -1,5 +1,7 @@
 package sillwright.page;
 
+import java.util.Locale;
+
 /// What somebody may do with a book, each with all that those before it may.
 enum Role {
     /// Look at everything.
@@ -10,4 +12,6 @@ enum Role {
     OWNER;
 
     boolean may(Role needed) { return compareTo(needed) >= 0; }
+
+    String word() { return name().toLowerCase(Locale.ROOT); }
 }
