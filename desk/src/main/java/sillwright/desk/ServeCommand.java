@@ -55,6 +55,7 @@ final class ServeCommand implements Callable<Integer> {
             if (open) {
                 out.println("In the network: " + String.join(" ", server.addresses()));
                 out.println("The certificate's fingerprint, to compare with what a browser shows: " + server.fingerprint());
+                server.log().ifPresent(log -> out.println("Who comes to the door is written down in " + log + "."));
             }
             out.flush();
             Runtime.getRuntime().addShutdownHook(new Thread(() -> leave(end, ended)));

@@ -19,7 +19,7 @@ import sillwright.measure.Refused;
 /// The passphrase makes an owner for a day; a code that an owner shows makes a device that stays. Only digests of what
 /// devices carry are kept. What a device wrote stands in the field book, under its name.
 final class Access {
-    static final String COOKIE = "__Host-sillwright";
+    static final String COOKIE = "__Host-sillwright", HERE = "here";
     private static final long CODE_MS = 600_000, OWNER_MS = 12 * 3_600_000L, OWNER_IDLE_MS = 2 * 3_600_000L, DEVICE_MS = 180 * 86_400_000L;
     private static final String LETTERS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
     /// Tries at the door in a minute, from one address and from all.
@@ -60,7 +60,7 @@ final class Access {
 
     /// Who carries this token; empty where nobody is let in by it.
     synchronized Optional<Guest> guest(Optional<String> token) {
-        if (file.isEmpty()) return Optional.of(new Guest("here", "this machine", Role.OWNER));
+        if (file.isEmpty()) return Optional.of(new Guest(HERE, "this machine", Role.OWNER));
         if (token.isEmpty() || token.get().length() > 100) return Optional.empty();
         String digest = digest(token.get());
         long now = clock.millis();
@@ -126,6 +126,8 @@ final class Access {
     synchronized void shutOut(String device) {
         if (file.isEmpty() || !file.get().remove(device)) throw Refusal.notThere("device", "there is no such device", "see /api/devices for those there are");
     }
+
+    synchronized void shutAllOut() { file.ifPresent(AccessFile::removeAll); }
 
     private synchronized void attempt(String from) {
         long now = clock.millis();

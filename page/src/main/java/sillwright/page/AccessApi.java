@@ -1,7 +1,6 @@
 package sillwright.page;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -25,21 +24,27 @@ final class AccessApi {
     private static final int MOST_BYTES = 16 << 10, DEVICE_S = 180 * 86_400;
 
     private final Access access;
+    private final DoorLog log;
 
-    AccessApi(Access access) { this.access = access; }
+    AccessApi(Access access, DoorLog log) {
+        this.access = access;
+        this.log = log;
+    }
 
     void on(RoutesConfig routes) {
         routes.get("/api/session", this::who);
         routes.post("/api/session", this::enter);
-        routes.delete("/api/session", ctx -> {
-            access.leave(Optional.ofNullable(ctx.cookie(Access.COOKIE)));
-            ctx.header("Clear-Site-Data", "\"cookies\"").removeCookie(Access.COOKIE, "/");
-            ctx.status(204);
-        });
+        routes.delete("/api/session", this::leave);
         routes.post("/api/pairings", this::pair);
         routes.get("/api/devices", this::devices);
+        routes.delete("/api/devices", ctx -> {
+            access.shutAllOut();
+            if (access.guarded()) log.told("all devices shut out", ctx, "by", guest(ctx).name());
+            ctx.status(204);
+        });
         routes.delete("/api/devices/{device}", ctx -> {
             access.shutOut(ctx.pathParam("device"));
+            log.told("device shut out", ctx, "by", guest(ctx).name(), "device", ctx.pathParam("device"));
             ctx.status(204);
         });
         routes.get("/enter", ctx -> Frame.say(ctx, "The door", Optional.empty(), "", "", Html.text("enter", door())));
@@ -50,19 +55,31 @@ final class AccessApi {
 
     private void who(Context ctx) {
         Access.Guest guest = guest(ctx);
-        Wire.say(ctx, Wire.object().put("guarded", access.guarded()).put("name", guest.name()).put("role", guest.role().name().toLowerCase(Locale.ROOT)));
+        Wire.say(ctx, Wire.object().put("guarded", access.guarded()).put("name", guest.name()).put("role", guest.role().word()));
     }
 
     private void enter(Context ctx) {
         if (!access.guarded()) throw new Refused("", "there is no door here", "the server listens on this machine alone");
         JsonNode body = Wire.json(ctx, MOST_BYTES);
         boolean code = body.has("code");
+        Optional<String> before = Optional.ofNullable(ctx.cookie(Access.COOKIE));
         String token = code ? access.byCode(body.path("code").asString(""), ctx.ip()) : access.byPassphrase(body.path("passphrase").asString(""), ctx.ip());
+        // Whoever comes in anew goes out by the old token.
+        access.leave(before);
         Cookie cookie = new Cookie(Access.COOKIE, token, "/", code ? DEVICE_S : -1, true, true);
         cookie.setSameSite(SameSite.STRICT);
         ctx.cookie(cookie);
         Access.Guest guest = access.guest(Optional.of(token)).orElseThrow();
-        Wire.say(ctx, Wire.object().put("guarded", true).put("name", guest.name()).put("role", guest.role().name().toLowerCase(Locale.ROOT)));
+        log.told("let in", ctx, "by", code ? "code" : "passphrase", "who", guest.name(), "role", guest.role().word(), "device", guest.id());
+        Wire.say(ctx, Wire.object().put("guarded", true).put("name", guest.name()).put("role", guest.role().word()));
+    }
+
+    /// What the browser was let see is forgotten there too; what a phone has not yet sent is not.
+    private void leave(Context ctx) {
+        access.leave(Optional.ofNullable(ctx.cookie(Access.COOKIE)));
+        if (access.guarded()) log.told("left", ctx, "who", guest(ctx).name());
+        ctx.header("Clear-Site-Data", "\"cookies\", \"cache\"").removeCookie(Access.COOKIE, "/");
+        ctx.status(204);
     }
 
     private void pair(Context ctx) {
@@ -74,6 +91,7 @@ final class AccessApi {
             default -> throw new Refused("role", "'{}' is not a role of a device", "use surveyor or reader", body.path("role").asString(""));
         };
         String code = access.code(role, body.path("name").asString(""));
+        log.told("code shown", ctx, "by", guest(ctx).name(), "for", body.path("name").asString(""), "role", role.word());
         String address = ctx.scheme() + "://" + ctx.host() + "/enter#" + code;
         ctx.status(201);
         Wire.say(ctx, Wire.object().put("code", code).put("address", address).put("seconds", 600).put("svg", Html.text("qr", drawn(address))));
@@ -95,7 +113,7 @@ final class AccessApi {
     private void devices(Context ctx) {
         ObjectNode root = Wire.object();
         ArrayNode all = root.putArray("devices");
-        for (AccessFile.Device one : access.devices()) all.addObject().put("id", one.id()).put("name", one.name()).put("role", one.role().name().toLowerCase(Locale.ROOT)).put("since", java.time.Instant.ofEpochMilli(one.sinceMs()).toString());
+        for (AccessFile.Device one : access.devices()) all.addObject().put("id", one.id()).put("name", one.name()).put("role", one.role().word()).put("since", java.time.Instant.ofEpochMilli(one.sinceMs()).toString());
         Wire.say(ctx, root);
     }
 
@@ -106,8 +124,8 @@ final class AccessApi {
     }
 
     private void page(Context ctx) {
-        List<Markup> lines = access.devices().stream().map(one -> Html.of("li", one.name() + ", " + one.role().name().toLowerCase(Locale.ROOT) + " ", Html.button("shut out").with("data-shut", one.id()))).toList();
-        Frame.say(ctx, "Devices", Optional.empty(), "", "", Html.text("devices", Html.div("cover", Html.h(1, "Devices"), lines.isEmpty() ? Html.p("No device was let in.") : Html.of("ul", lines),
+        List<Markup> lines = access.devices().stream().map(one -> Html.of("li", one.name() + ", " + one.role().word() + " ", Html.button("shut out").with("data-shut", one.id()))).toList();
+        Frame.say(ctx, "Devices", Optional.empty(), "", "", Html.text("devices", Html.div("cover", Html.h(1, "Devices"), lines.isEmpty() ? Html.p("No device was let in.") : List.of(Html.of("ul", lines), Html.p(Html.button("shut all out").with("data-shut-all", ""))),
                 Html.h(2, "Let one in"), Html.of("form", Html.p(Html.of("label", "what it is called").with("for", "name")), Html.p(Html.of("input").with("id", "name").with("name", "name").with("required", "")),
                         Html.p(Html.of("label", "it may").with("for", "role"), " ", Html.of("select", Html.of("option", "add entries and photos").with("value", "surveyor"), Html.of("option", "look").with("value", "reader")).with("id", "role").with("name", "role")),
                         Html.of("button", "Show a code").with("type", "submit").with("class", "first"), Html.of("p").with("class", "wrong").with("role", "alert")).with("data-pair", ""), Html.div("paired"))));

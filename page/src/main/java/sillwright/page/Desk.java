@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Semaphore;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -37,6 +38,7 @@ final class Desk {
     /// The last few whole roads, by their version.
     private final Map<String, Opened> whole = new LinkedHashMap<>();
     private final Object road = new Object();
+    private final Semaphore roads;
     private String mark = "";
     private Optional<Opened> opened = Optional.empty();
     private Optional<CompletableFuture<Opened>> opening = Optional.empty();
@@ -52,7 +54,9 @@ final class Desk {
         Optional<Entry> entry(String id) { return entries.stream().filter(entry -> entry.id().equals(id)).findFirst(); }
     }
 
-    Desk(Book book, String building, Function<Survey, Settings> settings) {
+    /// @param roads how many may be walked at one time
+    Desk(Book book, String building, Function<Survey, Settings> settings, Semaphore roads) {
+        this.roads = roads;
         this.book = book;
         this.building = building;
         this.settings = settings;
@@ -79,13 +83,22 @@ final class Desk {
                     all = List.copyOf(entries);
                 }
                 memory.round();
-                Opened now = new Opened(building, version, Assessment.of(survey, settings.apply(survey), this::tell, memory), all, true);
+                Opened now = new Opened(building, version, walked(survey), all, true);
                 synchronized (this) {
                     keep(now);
                     if (opened.isEmpty() || version.equals(version())) opened = Optional.of(now);
                     if (version.equals(version())) return now;
                 }
             }
+        }
+    }
+
+    private Assessment walked(Survey survey) {
+        roads.acquireUninterruptibly();
+        try {
+            return Assessment.of(survey, settings.apply(survey), this::tell, memory);
+        } finally {
+            roads.release();
         }
     }
 

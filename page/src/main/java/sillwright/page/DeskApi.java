@@ -33,13 +33,17 @@ final class DeskApi {
     private static final int MOST_BYTES = 1 << 20;
 
     private final Desks desks;
+    private final InHand inHand;
     private final String device = "desk-" + Integer.toHexString(new java.security.SecureRandom().nextInt(0x10000));
     /// The last dossier of each building, by the version it was set from.
     private final Map<String, Bound> bound = new ConcurrentHashMap<>();
 
     private record Bound(String version, byte[] pdf) {}
 
-    DeskApi(Desks desks) { this.desks = desks; }
+    DeskApi(Desks desks, InHand inHand) {
+        this.desks = desks;
+        this.inHand = inHand;
+    }
 
     void on(RoutesConfig routes) {
         routes.post("/api/demo", ctx -> {
@@ -56,7 +60,7 @@ final class DeskApi {
     }
 
     /// Whoever writes stands in the book, under the name that they were let in by.
-    private Pen pen(Context ctx) { return desks.book().pen(device, AccessApi.guest(ctx).id().equals("here") ? "" : AccessApi.guest(ctx).name()); }
+    private Pen pen(Context ctx) { return desks.book().pen(device, AccessApi.guest(ctx).id().equals(Access.HERE) ? "" : AccessApi.guest(ctx).name()); }
 
     private Desk desk(Context ctx) { return desks.of(ctx.pathParam("building")); }
 
@@ -150,12 +154,17 @@ final class DeskApi {
 
     /// Server-sent events: `step` with what is being worked, then `done`.
     private void progress(SseClient client) {
-        Desk desk = desks.of(client.ctx().pathParam("building"));
-        Consumer<String> tell = step -> client.sendEvent("step", step);
-        desk.follow(tell);
-        if ("dossier".equals(client.ctx().queryParam("of"))) bind(desk, tell);
-        client.sendEvent("done", "done");
-        client.close();
+        inHand.begin(client.ctx());
+        try {
+            Desk desk = desks.of(client.ctx().pathParam("building"));
+            Consumer<String> tell = step -> client.sendEvent("step", step);
+            desk.follow(tell);
+            if ("dossier".equals(client.ctx().queryParam("of"))) bind(desk, tell);
+            client.sendEvent("done", "done");
+            client.close();
+        } finally {
+            inHand.end(client.ctx());
+        }
     }
 
     private byte[] bind(Desk desk, Consumer<String> tell) {

@@ -29,6 +29,9 @@ final class Frame {
             for (String one : STAGES) nav.add(Html.of("li", one.equals(stage) ? Html.a(at(id, one), one).with("aria-current", "page") : Html.a(at(id, one), one)));
         });
         nav.add(Html.of("li", stage.equals("figures") ? Html.a("/figures", "figures").with("aria-current", "page") : Html.a("/figures", "figures")));
+        // On this machine alone there is nothing to leave.
+        Access.Guest guest = AccessApi.guest(ctx);
+        if (guest != null && !guest.id().equals(Access.HERE)) nav.add(Html.of("li", Html.a("/enter", "leave").with("data-leave", "")));
         Markup header = Html.of("header", Html.a("/", "Sillwright").with("class", "home"), building.map(id -> Html.a(at(id), name).with("class", "which")).map(List::of).orElse(List.of()),
                 Html.of("nav", Html.of("ul", nav)).with("aria-label", "stages")).with("class", "top");
         Markup head = Html.of("head", Html.of("meta").with("charset", "utf-8"), Html.of("meta").with("name", "viewport").with("content", "width=device-width, initial-scale=1"),

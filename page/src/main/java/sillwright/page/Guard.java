@@ -10,11 +10,16 @@ import java.util.function.Supplier;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
 
 /// What stands before every page: who may ask from where, and what a browser may do with the answer.
 final class Guard {
     private static final String POLICY = String.join("; ", "default-src 'none'", "script-src 'self'", "style-src 'self'", "img-src 'self' blob: data:", "font-src 'self'",
             "connect-src 'self'", "manifest-src 'self'", "worker-src 'self'", "form-action 'self'", "base-uri 'none'", "frame-ancestors 'none'");
+    /// An answer of the API is read by a program; a browser that is led to one as to a page shows it and does nothing with it.
+    private static final String DATA_POLICY = "default-src 'none'; sandbox; form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
     private static final Set<HandlerType> READS = Set.of(HandlerType.GET, HandlerType.HEAD);
     /// Requests from one address over the network, in a minute. Own choice: a phone that sends a day's photos stays well below.
     private static final int MOST_A_MINUTE = 1_200;
@@ -32,7 +37,7 @@ final class Guard {
 
     void on(RoutesConfig routes) {
         routes.before(ctx -> {
-            ctx.header("Content-Security-Policy", POLICY).header("X-Content-Type-Options", "nosniff").header("Referrer-Policy", "no-referrer")
+            ctx.header("Content-Security-Policy", ctx.path().startsWith("/api/") ? DATA_POLICY : POLICY).header("X-Content-Type-Options", "nosniff").header("Referrer-Policy", "no-referrer")
                     .header("Cross-Origin-Opener-Policy", "same-origin").header("Cross-Origin-Resource-Policy", "same-origin").header("X-Frame-Options", "DENY")
                     .header("Permissions-Policy", "camera=(self), geolocation=(), microphone=(), payment=(), usb=()").header("Cache-Control", "no-store");
             name(ctx);
@@ -40,6 +45,13 @@ final class Guard {
             if (!READS.contains(ctx.method())) write(ctx);
             enter(ctx);
         });
+    }
+
+    /// What is no request at all never comes to the pages: it is answered with its status and nothing else.
+    static boolean bare(Request request, Response response, Callback callback) {
+        response.getHeaders().put("Content-Security-Policy", DATA_POLICY).put("X-Content-Type-Options", "nosniff").put("Referrer-Policy", "no-referrer").put("Cache-Control", "no-store");
+        callback.succeeded();
+        return true;
     }
 
     /// A name that leads here by somebody else's name server is not ours: a foreign page could read the answers through it.
@@ -92,7 +104,7 @@ final class Guard {
             return;
         }
         Role needed = needed(ctx, path);
-        if (!guest.get().role().may(needed)) throw new Refusal(403, "", "a " + guest.get().role().name().toLowerCase(java.util.Locale.ROOT) + " may not do this", "ask the owner of the book");
+        if (!guest.get().role().may(needed)) throw new Refusal(403, "", "a " + guest.get().role().word() + " may not do this", "ask the owner of the book");
     }
 
     private static Role needed(Context ctx, String path) {

@@ -15,11 +15,12 @@ import sillwright.measure.Refused;
 /// @param port        0 for any that is free
 /// @param certificate shown to the network; empty on this machine alone, where nothing leaves it
 /// @param names       that a browser may call it by
-public record Opening(int port, Optional<Certificate> certificate, Set<String> names, Access access) {
+/// @param log         what is told of who came to the door
+public record Opening(int port, Optional<Certificate> certificate, Set<String> names, Access access, DoorLog log) {
     public Opening { names = Set.copyOf(names); }
 
     /// On this machine alone, without a door.
-    public static Opening here(int port) { return new Opening(port, Optional.empty(), Set.of("127.0.0.1", "localhost", "[::1]"), Access.none()); }
+    public static Opening here(int port) { return new Opening(port, Optional.empty(), Set.of("127.0.0.1", "localhost", "[::1]"), Access.none(), DoorLog.aloud(System.err::println)); }
 
     /// To the network, behind a passphrase and TLS; what guards the door is kept beside the book.
     ///
@@ -35,7 +36,9 @@ public record Opening(int port, Optional<Certificate> certificate, Set<String> n
         }
         AccessFile file = AccessFile.at(beside.resolveSibling(beside.getFileName() + ".access.json"), passphrase);
         Certificate certificate = own.map(place -> Certificate.own(place, secret)).orElseGet(() -> Certificate.made(beside.resolveSibling(beside.getFileName() + ".tls.p12"), names));
-        return new Opening(port, Optional.of(certificate), new LinkedHashSet<>(names), Access.of(file, InstantSource.system()));
+        DoorLog log = DoorLog.at(beside.resolveSibling(beside.getFileName() + ".door.log"), InstantSource.system());
+        log.told(passphrase.isPresent() ? "begun, with a new passphrase" : "begun");
+        return new Opening(port, Optional.of(certificate), new LinkedHashSet<>(names), Access.of(file, InstantSource.system()), log);
     }
 
     boolean open() { return certificate.isPresent(); }

@@ -36,6 +36,7 @@ final class PhotoApi {
         if (!found.unharmed()) throw new Refusal(410, digest, "is no longer the picture that was kept", "send it again from the phone, or restore the book from a backup");
         // What has this name never changes.
         ctx.header("Cache-Control", "private, max-age=31536000, immutable").header("ETag", '"' + digest + '"');
+        ctx.header("Content-Disposition", "inline; filename=\"" + Photos.file(digest, found.media()).substring("photos/".length()) + '"');
         ctx.contentType(found.media()).result(found.bytes());
     }
 

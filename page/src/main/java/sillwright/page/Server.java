@@ -1,14 +1,15 @@
 package sillwright.page;
 
+import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
@@ -81,29 +82,27 @@ public final class Server implements AutoCloseable {
     private static void set(JavalinConfig config, Desks desks, Names names, StaticFiles files) {
         Access access = names.opening.access();
         config.startup.showJavalinBanner = false;
+        config.http.defaultContentType = "text/plain; charset=utf-8";
+        config.jetty.modifyServer(server -> server.setErrorHandler(Guard::bare));
         config.concurrency.useVirtualThreads = true;
         config.http.prefer405over404 = true;
         config.router.ignoreTrailingSlashes = false;
         names.opening.certificate().ifPresent(certificate -> config.jetty.addConnector((server, http) -> secure(server, http, certificate, names.opening.port())));
+        InHand inHand = new InHand();
+        config.router.handlerWrapper(inHand::over);
         new Guard(names::all, access).on(config.routes);
         new BookApi(desks.book()).on(config.routes);
         new PhotoApi(desks.book()).on(config.routes);
         new FieldApi(desks).on(config.routes);
         new FigureApi().on(config.routes);
-        new DeskApi(desks).on(config.routes);
-        new AccessApi(access).on(config.routes);
+        new DeskApi(desks, inHand).on(config.routes);
+        new AccessApi(access, names.opening.log()).on(config.routes);
         new OfficePages(desks).on(config.routes);
         new RankPage(desks).on(config.routes);
         new FigurePages().on(config.routes);
         new FieldPage(files).on(config.routes);
         files.on(config.routes);
-        config.routes.exception(Refused.class, (refused, ctx) -> Wire.refuse(ctx, 400, refused));
-        config.routes.exception(Refusal.class, (refusal, ctx) -> Wire.refuse(ctx, refusal.status(), refusal.refused()));
-        config.routes.exception(HttpResponseException.class, (thrown, ctx) -> Wire.refuse(ctx, thrown.getStatus(), switch (thrown.getStatus()) {
-            case 404 -> new Refused(ctx.path(), "there is no such page", "begin at /");
-            case 405 -> new Refused(ctx.path(), "{} cannot be done here", "see /api/openapi.json for what can", ctx.method().toString());
-            default -> new Refused(ctx.path(), String.valueOf(thrown.getMessage()), "");
-        }));
+        new Thrown(names.opening.log()).on(config);
     }
 
     /// TLS 1.2 and 1.3 with the Java platform's own suites.
@@ -133,6 +132,9 @@ public final class Server implements AutoCloseable {
 
     /// What a careful visitor compares with what the browser shows.
     public String fingerprint() { return opening.certificate().map(Certificate::fingerprint).orElse(""); }
+
+    /// Where it is written down who came to the door; nowhere where it listens on this machine alone.
+    public Optional<Path> log() { return opening.log().place(); }
 
     /// Every route, as `get /api/buildings`.
     List<String> routes() {

@@ -18,7 +18,7 @@ import io.javalin.http.Context;
 final class StaticFiles {
     private static final Map<String, String> MEDIA = Map.ofEntries(Map.entry("html", "text/html; charset=utf-8"), Map.entry("css", "text/css; charset=utf-8"),
             Map.entry("js", "text/javascript; charset=utf-8"), Map.entry("mjs", "text/javascript; charset=utf-8"), Map.entry("json", "application/json"),
-            Map.entry("webmanifest", "application/manifest+json"), Map.entry("svg", "image/svg+xml"), Map.entry("png", "image/png"), Map.entry("ico", "image/x-icon"),
+            Map.entry("webmanifest", "application/manifest+json"), Map.entry("svg", "image/svg+xml; charset=utf-8"), Map.entry("png", "image/png"), Map.entry("ico", "image/x-icon"),
             Map.entry("ttf", "font/ttf"), Map.entry("woff2", "font/woff2"), Map.entry("wasm", "application/wasm"), Map.entry("txt", "text/plain; charset=utf-8"));
     /// Each step of a path begins with a letter or digit, so that none leads up or to a hidden file.
     private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*(?:/[A-Za-z0-9][A-Za-z0-9._-]*)*");

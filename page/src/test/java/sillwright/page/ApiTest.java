@@ -110,7 +110,7 @@ class ApiTest {
                 new Call("/api/rank", "get", 200, "/api/rank?budget=12"), new Call("/api/rank", "get", 400, "/api/rank?budget=x"),
                 new Call("/api/demo", "post", 200, "/api/demo", json("{}"), "application/json"), new Call("/api/session", "get", 200, "/api/session"),
                 new Call("/api/session", "post", 400, "/api/session", json("{\"passphrase\":\"x\"}"), "application/json"), new Call("/api/session", "delete", 204, "/api/session"),
-                new Call("/api/pairings", "post", 400, "/api/pairings", json("{\"role\":\"reader\",\"name\":\"a\"}"), "application/json"), new Call("/api/devices", "get", 200, "/api/devices"),
+                new Call("/api/pairings", "post", 400, "/api/pairings", json("{\"role\":\"reader\",\"name\":\"a\"}"), "application/json"), new Call("/api/devices", "get", 200, "/api/devices"), new Call("/api/devices", "delete", 204, "/api/devices"),
                 new Call("/api/devices/{device}", "delete", 404, "/api/devices/none"), new Call("/api/openapi.json", "get", 200, "/api/openapi.json"));
     }
 

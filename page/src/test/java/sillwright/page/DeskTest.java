@@ -33,7 +33,7 @@ class DeskTest {
     void a_change_is_told_at_once_and_the_whole_follows_and_comes_to_what_a_fresh_desk_finds(@TempDir Path folder) {
         try (Book book = Book.begin(folder.resolve("a.book").toString())) {
             Import.from(book, Path.of("../examples/porch-alone.survey.json"), Optional.empty());
-            Desk desk = new Desk(book, HOUSE, Server::usual);
+            Desk desk = new Desk(book, HOUSE, Server::usual, new java.util.concurrent.Semaphore(1));
             Desk.Opened before = desk.open();
             assertTrue(before.whole());
             Entry deep = before.entries().stream().filter(entry -> entry.body() instanceof ProbeReading probe && probe.depthMm() > 5).findFirst().orElseThrow();
@@ -47,7 +47,7 @@ class DeskTest {
             assertTrue(whole.whole());
             assertEquals(soon.version(), whole.version());
             assertEquals(states(soon), states(whole));
-            assertEquals(FindingsFile.text(new Desk(book, HOUSE, Server::usual).open().assessment()), FindingsFile.text(whole.assessment()), "what was remembered comes to the same");
+            assertEquals(FindingsFile.text(new Desk(book, HOUSE, Server::usual, new java.util.concurrent.Semaphore(1)).open().assessment()), FindingsFile.text(whole.assessment()), "what was remembered comes to the same");
             assertEquals(before.version(), desk.whole(before.version()).orElseThrow().version(), "what was before is known, to compare with");
         }
     }
@@ -56,7 +56,7 @@ class DeskTest {
     void nothing_new_is_not_worked_again(@TempDir Path folder) {
         try (Book book = Book.begin(folder.resolve("a.book").toString())) {
             Import.from(book, Path.of("../examples/one-sill.survey.json"), Optional.empty());
-            Desk desk = new Desk(book, "one-sill", Server::usual);
+            Desk desk = new Desk(book, "one-sill", Server::usual, new java.util.concurrent.Semaphore(1));
             Desk.Opened first = desk.open();
             assertTrue(first == desk.open() && first == desk.soon());
             assertTrue(desk.last().ready());

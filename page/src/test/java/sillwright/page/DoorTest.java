@@ -5,18 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.net.URI;
-import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.SecureRandom;
-import java.security.cert.X509Certificate;
 import java.util.List;
 import java.util.Optional;
-
-import javax.net.ssl.SSLContext;
 
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.RGBLuminanceSource;
@@ -29,48 +23,26 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sillwright.measure.Refused;
-import sillwright.store.Book;
 
 /// The door of a server that is open to the network, knocked at over its own TLS.
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class DoorTest {
-    private static final String WORDS = "barn kettle lantern oak";
-    private static Book book;
-    private static Server server;
-    private static HttpClient client;
+    private static final String WORDS = OpenHouse.WORDS;
+    private static OpenHouse house;
     private static Path beside;
 
     @BeforeAll
     static void open(@TempDir Path folder) throws Exception {
-        beside = folder.resolve("a.book");
-        book = Book.begin(beside.toString());
-        server = Server.start(book, Opening.network(0, beside, Optional.of(WORDS), Optional.empty(), "", List.of()), Server::usual);
-        SSLContext trusting = SSLContext.getInstance("TLS");
-        X509Certificate shown = Certificate.own(beside.resolveSibling("a.book.tls.p12"), "beside-the-book").shown();
-        java.security.KeyStore known = java.security.KeyStore.getInstance("PKCS12");
-        known.load(null, null);
-        known.setCertificateEntry("it", shown);
-        javax.net.ssl.TrustManagerFactory trust = javax.net.ssl.TrustManagerFactory.getInstance("PKIX");
-        trust.init(known);
-        trusting.init(null, trust.getTrustManagers(), new SecureRandom());
-        client = HttpClient.newBuilder().sslContext(trusting).build();
+        house = new OpenHouse(folder);
+        beside = house.beside;
     }
 
     @AfterAll
-    static void close() {
-        server.close();
-        book.close();
-    }
+    static void close() { house.close(); }
 
-    private static HttpResponse<String> ask(String method, String path, String body, String cookie, String... more) throws Exception {
-        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("https://localhost:" + server.port() + path)).method(method, body.isEmpty() ? HttpRequest.BodyPublishers.noBody() : HttpRequest.BodyPublishers.ofString(body));
-        if (!body.isEmpty()) request.header("Content-Type", "application/json");
-        if (!cookie.isEmpty()) request.header("Cookie", cookie);
-        if (more.length > 0) request.headers(more);
-        return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
-    }
+    private static HttpResponse<String> ask(String method, String path, String body, String cookie, String... more) throws Exception { return house.ask(method, path, body, cookie, more); }
 
-    private static String cookie(HttpResponse<String> entered) { return entered.headers().firstValue("Set-Cookie").orElseThrow().split(";")[0]; }
+    private static String cookie(HttpResponse<String> entered) { return OpenHouse.cookie(entered); }
 
     @Test
     void a_stranger_sees_nothing_an_owner_lets_a_phone_in_and_shuts_it_out() throws Exception {
@@ -106,8 +78,8 @@ class DoorTest {
         assertEquals(421, ask("GET", "/enter", "", "", "Host", "evil.example").statusCode());
         assertEquals(403, ask("POST", "/api/session", "{}", "", "Origin", "https://evil.example").statusCode());
         assertEquals(403, ask("POST", "/api/session", "{}", "", "Sec-Fetch-Site", "cross-site").statusCode());
-        HttpRequest form = HttpRequest.newBuilder(URI.create("https://localhost:" + server.port() + "/api/session")).header("Content-Type", "application/x-www-form-urlencoded").POST(HttpRequest.BodyPublishers.ofString("a=b")).build();
-        assertEquals(415, client.send(form, HttpResponse.BodyHandlers.ofString()).statusCode());
+        HttpRequest form = house.request("/api/session").header("Content-Type", "application/x-www-form-urlencoded").POST(HttpRequest.BodyPublishers.ofString("a=b")).build();
+        assertEquals(415, house.client.send(form, HttpResponse.BodyHandlers.ofString()).statusCode());
         assertTrue(ask("GET", "/enter", "", "").headers().firstValue("Content-Security-Policy").orElseThrow().startsWith("default-src 'none'; script-src 'self'; style-src 'self'"));
     }
 

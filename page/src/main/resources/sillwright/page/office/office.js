@@ -129,7 +129,7 @@ document.addEventListener('submit', event => {
     change({kind: 'decision', says}, form).catch(thrown => tell(form, thrown));
   } else if (form.matches('form[data-enter]')) {
     event.preventDefault();
-    const key = form.elements.key.value.trim(), code = /^[0-9A-Za-z]{4}(-[0-9A-Za-z]{4}){2}$/.test(key);
+    const key = form.elements.key.value, code = /^\s*[0-9A-Za-z]{4}(-[0-9A-Za-z]{4}){2}\s*$/.test(key);
     send('/api/session', code ? {code: key} : {passphrase: key}).then(({role}) => { location.replace(code && role === 'surveyor' ? '/field/' : '/'); }).catch(thrown => tell(form, thrown));
   } else if (form.matches('form[data-pair]')) {
     event.preventDefault();
@@ -148,6 +148,11 @@ document.addEventListener('submit', event => {
 document.addEventListener('click', event => {
   const shut = event.target.closest?.('[data-shut]');
   if (shut) fetch(`/api/devices/${shut.dataset.shut}`, {method: 'DELETE'}).then(() => location.reload());
+  if (event.target.closest?.('[data-shut-all]')) fetch('/api/devices', {method: 'DELETE'}).then(() => location.reload());
+  if (event.target.closest?.('[data-leave]')) {
+    event.preventDefault();
+    fetch('/api/session', {method: 'DELETE'}).finally(() => location.replace('/enter'));
+  }
   const strike = event.target.closest?.('[data-strike]'), long = event.target.closest?.('[data-long]');
   if (strike) {
     const form = strike.closest('form');
