@@ -85,7 +85,9 @@ final class AccessFile {
             Files.writeString(part, root.toString());
             Files.move(part, place, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
-            throw new Refused(place.toString(), "cannot be written: {}", "name a book in a folder that may be written", String.valueOf(e.getMessage()));
+            Refused refused = new Refused(place.toString(), "cannot be written: {}", "name a book in a folder that may be written", String.valueOf(e.getMessage()));
+            refused.initCause(e);
+            throw refused;
         }
     }
 }

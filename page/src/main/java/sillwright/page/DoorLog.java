@@ -74,7 +74,12 @@ final class DoorLog {
     }
 
     /// What went wrong by no fault of the visitor's. Where in the program, and not in which words: those may hold what was being worked on.
-    void failed(Context ctx, int status, Throwable thrown) { some(thrown(asked(line("failed"), ctx, status), thrown), "failed " + thrown.getClass()); }
+    /// What a store says of itself is another thing.
+    void failed(Context ctx, int status, Throwable thrown) {
+        ObjectNode line = asked(line("failed"), ctx, status);
+        if (thrown instanceof Refused refused) line.put("why", cut(refused.line(Units.US)));
+        some(thrown(line, thrown), "failed " + thrown.getClass());
+    }
 
     void failed(Throwable thrown) { some(thrown(line("failed"), thrown), "failed " + thrown.getClass()); }
 

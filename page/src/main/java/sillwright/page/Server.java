@@ -105,7 +105,7 @@ public final class Server implements AutoCloseable {
         new Thrown(names.opening.log()).on(config);
     }
 
-    /// TLS 1.2 and 1.3 with the Java platform's own suites.
+    /// TLS 1.2 and 1.3, and of the Java platform's suites those that encrypt and authenticate in one.
     private static ServerConnector secure(org.eclipse.jetty.server.Server server, HttpConfiguration http, Certificate certificate, int port) {
         HttpConfiguration over = new HttpConfiguration(http);
         // The names that the server goes by are held by the guard; a machine may be called by its bare address.
@@ -115,6 +115,7 @@ public final class Server implements AutoCloseable {
         keys.setKeyStore(certificate.store());
         keys.setKeyStorePassword(new String(certificate.secret()));
         keys.setIncludeProtocols("TLSv1.3", "TLSv1.2");
+        keys.setIncludeCipherSuites("TLS_AES_.*_GCM_.*", "TLS_CHACHA20_POLY1305_.*", "TLS_ECDHE_.*_GCM_.*", "TLS_ECDHE_.*_CHACHA20_POLY1305_.*");
         ServerConnector connector = new ServerConnector(server, new SslConnectionFactory(keys, "http/1.1"), new HttpConnectionFactory(over));
         connector.setPort(port);
         return connector;

@@ -9,6 +9,9 @@ import sillwright.measure.Refused;
 final class Thrown {
     private static final Refused OURS = new Refused("", "something went wrong here", "try it again; whoever keeps the server finds in its log where");
 
+    /// To the network; where things lie, and what the disk or the database said, is for whoever reads the log.
+    private static final Refused AWAY = new Refused("", "the book cannot be read or written just now", "try it again later; whoever keeps the server finds in its log why");
+
     private final DoorLog log;
 
     Thrown(DoorLog log) { this.log = log; }
@@ -36,7 +39,7 @@ final class Thrown {
         if (refused.getCause() == null) say(ctx, 400, refused);
         else {
             log.failed(ctx, 503, refused);
-            Wire.refuse(ctx, 503, refused);
+            Wire.refuse(ctx, 503, log.place().isPresent() ? AWAY : refused);
         }
     }
 

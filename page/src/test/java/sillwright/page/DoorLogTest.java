@@ -142,9 +142,11 @@ class DoorLogTest {
     void a_store_that_fails_is_no_fault_of_what_was_asked(@TempDir Path folder) throws Exception {
         try (OpenHouse house = new OpenHouse(folder, _ -> { throw full(); })) {
             house.book.take("porch-alone", SurveyFile.read("porch-alone.survey.json", Files.readString(Path.of("..", "examples", "porch-alone.survey.json"))));
-            assertEquals(503, house.ask("GET", "/api/buildings/porch-alone/findings", "", house.owner()).statusCode());
+            HttpResponse<String> answer = house.ask("GET", "/api/buildings/porch-alone/findings", "", house.owner());
+            assertEquals(503, answer.statusCode());
+            assertFalse(answer.body().contains("disk"), answer.body());
         }
-        assertTrue(has(lines(folder.resolve("a.book")), "what", "failed", "status", "503"));
+        assertTrue(has(lines(folder.resolve("a.book")), "what", "failed", "status", "503", "why", "a.book: the disk is full; make room, and send it again"));
     }
 
     private static Refused full() {

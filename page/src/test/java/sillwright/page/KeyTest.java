@@ -124,6 +124,18 @@ class KeyTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"TLSv1.3, TLS_AES_256_GCM_SHA384, true", "TLSv1.2, TLS_ECDHE_ECDSA_WITH_AES_128_GCM_SHA256, true", "TLSv1.2, TLS_ECDHE_ECDSA_WITH_AES_128_CBC_SHA256, false", "TLSv1.2, TLS_ECDHE_ECDSA_WITH_AES_256_CBC_SHA384, false"})
+    void only_suites_that_encrypt_and_authenticate_in_one_are_agreed_upon(String version, String suite, boolean taken, @TempDir Path folder) throws Exception {
+        try (OpenHouse house = new OpenHouse(folder); var socket = (javax.net.ssl.SSLSocket) house.client.sslContext().getSocketFactory().createSocket("localhost", house.server.port())) {
+            socket.setEnabledProtocols(new String[] {version});
+            socket.setEnabledCipherSuites(new String[] {suite});
+            if (taken) socket.startHandshake();
+            else assertThrows(javax.net.ssl.SSLHandshakeException.class, socket::startHandshake);
+            assertEquals(taken ? suite : "SSL_NULL_WITH_NULL_NULL", socket.getSession().getCipherSuite());
+        }
+    }
+
     @Test
     void an_answer_of_the_api_is_no_page_and_no_trace_is_answered(@TempDir Path folder) throws Exception {
         try (OpenHouse house = new OpenHouse(folder)) {
