@@ -8,7 +8,8 @@
 /// No page may hold a script or a style of its own: the Content-Security-Policy forbids them, and every other machine.
 ///
 /// **The API.** JSON in UTF-8. What is refused is answered with a 4xx and
-/// `{"error":{"where":...,"what":...,"mend":...}}`. Whatever changes something must be sent as `application/json` (a photo
+/// `{"error":{"where":...,"what":...,"mend":...}}`; what fails here, in the same form with 500, or 503 where the book cannot be read or written and
+/// asking again later will do. Whatever changes something must be sent as `application/json` (a photo
 /// as `image/*`), from this server's own pages or from a program that is none. `/api/openapi.json` describes all of it.
 ///
 /// - `GET /api/buildings`: `{"buildings":[{"id","name","entries","last"}]}`; `name` is empty until a description arrived.
