@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import sillwright.measure.Memo;
+import sillwright.measure.Units;
 import sillwright.walk.Survey;
 import sillwright.watch.Past;
 import sillwright.watch.Verdict;
@@ -28,11 +29,11 @@ public record Assessment(Survey survey, Settings settings, WaterFindings water, 
     public static Assessment of(Survey survey, Settings settings, Consumer<String> progress, Memo memo) {
         progress.accept("water: where it comes from");
         Survey unread = survey.unread();
-        WaterFindings sighted = lived(survey, memo.of(new Watered(unread, List.of()), () -> Water.find(unread)), memo);
+        WaterFindings sighted = lived(survey, memo.of(new Watered(unread, List.of(), settings.units()), () -> Water.find(unread, settings.units())), memo);
         Past past = memo.of(new Passed(survey, settings.watching(), settings.seed()), () -> Past.of(survey, settings.watching().since(), settings.seed(), settings.transport()));
         List<Verdict> verdicts = Verdicts.of(survey, sighted, settings.start(), settings.units(), past);
         var told = Verdicts.told(verdicts);
-        WaterFindings water = verdicts.isEmpty() ? sighted : memo.of(new Watered(survey, told), () -> Water.find(survey, told));
+        WaterFindings water = verdicts.isEmpty() ? sighted : memo.of(new Watered(survey, told, settings.units()), () -> Water.find(survey, told, settings.units()));
         progress.accept("wood: how far it has gone");
         WoodFindings wood = Wood.find(survey, water, (settings.start().getDayOfYear() - 1) % 365, settings.seed(), member -> progress.accept("wood: " + member), memo, settings.transport());
         progress.accept("work: what will hold");
@@ -48,7 +49,7 @@ public record Assessment(Survey survey, Settings settings, WaterFindings water, 
     /// @param before the whole road, walked before the change
     public static Assessment soon(Survey survey, Settings settings, Memo memo, Assessment before) {
         Survey unread = survey.unread();
-        WaterFindings water = lived(survey, unread.equals(before.survey.unread()) ? before.water : memo.of(new Watered(unread, List.of()), () -> Water.find(unread)), memo);
+        WaterFindings water = lived(survey, unread.equals(before.survey.unread()) ? before.water : memo.of(new Watered(unread, List.of(), settings.units()), () -> Water.find(unread, settings.units())), memo);
         WoodFindings wood = Wood.soon(survey, settings.seed(), memo, before.wood);
         return new Assessment(survey, settings, water, wood, Work.soon(survey, water, wood, settings.start(), settings.units(), settings.outfit(), memo, before.work), before.watch);
     }
@@ -61,5 +62,5 @@ public record Assessment(Survey survey, Settings settings, WaterFindings water, 
     private static WaterFindings lived(Survey survey, WaterFindings water, Memo memo) { return memo.of(new Lived(water, survey.moistures()), () -> Water.lived(survey, water)); }
 
     /// Where the water comes from rests on what was described, sighted and done, and on what repairs told, not on readings.
-    private record Watered(Survey survey, Object told) {}
+    private record Watered(Survey survey, Object told, Units units) {}
 }

@@ -38,9 +38,9 @@ public final class Words {
         return number(lead, digits - 1) + "e" + power;
     }
 
-    /// A length on the tape: `4 ft 6-1/2 in`, `3/8 in`, to the nearest sixteenth; or whole millimetres.
+    /// A length on the tape: `4 ft 6-1/2 in`, `3/8 in`, to the nearest sixteenth; or whole millimetres, with a tenth under five, where a drill or a gap is named.
     public static String length(double mm, Units units) {
-        if (units == Units.SI) return number(mm, Math.abs(mm) < 10 ? 1 : 0) + " mm";
+        if (units == Units.SI) return number(mm, Math.abs(mm) < 4.95 ? 1 : 0) + " mm";
         long sixteenths = Math.round(Math.abs(mm) / 25.4 * 16);
         String sign = mm < 0 && sixteenths > 0 ? "-" : "";
         long feet = sixteenths >= 36 * 16 ? sixteenths / (12 * 16) : 0;

@@ -1,12 +1,15 @@
 package sillwright.walk;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import sillwright.measure.Basis;
 import sillwright.measure.Csv;
@@ -41,6 +44,22 @@ public record Species(String name, String scientific, double gravityGreen, doubl
 
     /// Every species of the table, by name.
     public static Map<String, Species> all() { return ALL; }
+
+    /// Words of names that are written large: after a person or a place.
+    private static final Set<String> PROPER = Set.of("douglas", "port", "orford", "atlantic", "american", "sitka", "engelmann", "spanish");
+
+    /// A name as it is said: `eastern white pine`, `old-growth redwood`, `coast Douglas fir`; what the table lacks, as it was written.
+    public static String said(String name) {
+        if (!ALL.containsKey(name)) return name;
+        String plain = name.replace("-growth", "").replace("douglas-fir-interior-north", "douglas fir-northern-interior").replace("douglas-fir-coast", "douglas fir-coast");
+        List<String> words = new ArrayList<>(List.of(plain.split("-")));
+        if (words.size() > 1 && !SAID_AS_WRITTEN.contains(name)) words.add(words.removeFirst());
+        String said = String.join(" ", words);
+        if (name.endsWith("-growth")) said = said.replaceFirst(" ", "-growth ");
+        return Arrays.stream(said.split(" ")).map(word -> PROPER.contains(word) ? Words.sentence(word) : word).collect(Collectors.joining(" "));
+    }
+
+    private static final Set<String> SAID_AS_WRITTEN = Set.of("yellow-poplar", "spanish-cedar");
 
     public static Optional<Species> find(String name) { return Optional.ofNullable(ALL.get(name)); }
 

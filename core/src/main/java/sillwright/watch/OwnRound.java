@@ -124,7 +124,7 @@ final class OwnRound {
         String title = ofGutter ? "gutter of the " + edge.get() + " edge" : source.place().isEmpty() ? "along the wall" : source.place();
         String words = stopped && !source.remedies().isEmpty() ? "is this done, and does it do its work: " + brief(source.remedies().getFirst().words()) : "watch in rain for " + source.source().words();
         drafts.add(new Draft(stop, title, source.side(), Optional.empty(), ofGutter, source.leftMm(), source.aboveMm(),
-                Draft.look(words, source.source().words() + ", " + Words.percent(source.probability()) + " likely", "no water from it"), source.id(),
+                Draft.look(words, source.source().words() + ", " + Words.chance(source.probability()) + " likely", "no water from it"), source.id(),
                 (stopped ? Draft.SOURCE : Draft.SMALL) + source.probability(), 3, stopped ? Draft.WATER : List.of(When.STORM)));
     }
 

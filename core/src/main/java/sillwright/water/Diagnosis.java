@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleBiFunction;
 
+import sillwright.measure.Units;
 import sillwright.walk.Side;
 import sillwright.walk.Sign;
 import sillwright.water.net.Network;
@@ -31,6 +32,7 @@ final class Diagnosis {
     private static final double MOST_STEPS = 20_000_000;
 
     private final Side side;
+    private final Units units;
     private final List<Instance> instances;
     private final List<Sighted> sightings;
     private final List<Asked> asked;
@@ -45,7 +47,8 @@ final class Diagnosis {
 
     private final ToDoubleBiFunction<Sign, Source> factor;
 
-    private Diagnosis(Side side, List<Instance> instances, List<Sighted> sightings, ToDoubleBiFunction<Sign, Source> factor) {
+    private Diagnosis(Side side, List<Instance> instances, List<Sighted> sightings, Units units, ToDoubleBiFunction<Sign, Source> factor) {
+        this.units = units;
         this.factor = factor;
         this.side = side;
         this.instances = instances;
@@ -90,11 +93,11 @@ final class Diagnosis {
     /// Links weaker than this were left out to weigh the side in time; 0 where none were.
     double least() { return least; }
 
-    static Diagnosis of(Side side, List<Instance> instances, List<Sighted> sightings) { return of(side, instances, sightings, (_, _) -> 1); }
+    static Diagnosis of(Side side, List<Instance> instances, List<Sighted> sightings) { return of(side, instances, sightings, Units.US, (_, _) -> 1); }
 
     /// @param factor on the strength of each link, to see how far the diagnosis rests on its judgement; at most 0.98 comes of it
-    static Diagnosis of(Side side, List<Instance> instances, List<Sighted> sightings, ToDoubleBiFunction<Sign, Source> factor) {
-        return new Diagnosis(side, instances, sightings, factor);
+    static Diagnosis of(Side side, List<Instance> instances, List<Sighted> sightings, Units units, ToDoubleBiFunction<Sign, Source> factor) {
+        return new Diagnosis(side, instances, sightings, units, factor);
     }
 
     private Finding finding(Sign sign, List<Instance> makers, double least) {
@@ -138,7 +141,7 @@ final class Diagnosis {
                 double bits = logOdds(posterior.get(i)) - logOdds(then.get(i));
                 if (Math.abs(bits) < HARDLY) continue;
                 boolean direct = instances.get(i).reaches(sightings.get(s)) && strength(sightings.get(s).sighting().sign(), instances.get(i)).isPresent();
-                all.get(i).add(new Evidence(sightings.get(s).words() + said(bits, direct), bits));
+                all.get(i).add(new Evidence(sightings.get(s).words(units) + said(bits, direct), bits));
             }
         }
         for (List<Evidence> one : all) one.sort(Comparator.comparingDouble((Evidence e) -> -Math.abs(e.weight())));

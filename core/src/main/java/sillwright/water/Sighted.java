@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import sillwright.measure.Units;
+import sillwright.measure.Words;
 import sillwright.walk.Member;
 import sillwright.walk.Side;
 import sillwright.walk.Sighting;
@@ -66,9 +68,9 @@ record Sighted(Sighting sighting, Optional<Member> member, Box box, boolean plac
     static Box whole(Side side) { return new Box(-1000, side.lengthMm() + 1000, -500, side.topMm() + 1000); }
 
     /// `a band of dirt or splash marks on the lowest wood, south side, porch post 3`
-    String words() {
+    String words(Units units) {
         if (!told.isEmpty()) return told;
-        String at = member.map(Member::title).or(() -> sighting.left().map(left -> left.text() + " from the left")).map(place -> ", " + place).orElse("");
+        String at = member.map(Member::title).or(() -> sighting.left().map(left -> Words.length(left.own(), units) + " from the left")).map(place -> ", " + place).orElse("");
         String where = ", " + sighting.side() + " side" + at;
         return sighting.seen() ? sighting.sign().words() + where : "looked for and not there: " + sighting.sign().words() + where;
     }

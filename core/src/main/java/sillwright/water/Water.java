@@ -46,7 +46,7 @@ public final class Water {
             edges.put(side.id(), waters);
             List<Sighted> sightings = Sighted.on(survey, side);
             List<Instance> instances = Remedied.split(Instances.on(survey, side, sightings, waters, units), survey);
-            diagnoses.add(Diagnosis.of(side, instances, Sighted.with(sightings, tested, survey, side), factor));
+            diagnoses.add(Diagnosis.of(side, instances, Sighted.with(sightings, tested, survey, side), units, factor));
         }
     }
 
@@ -59,7 +59,10 @@ public final class Water {
     public static WaterFindings find(Survey survey, Units units) { return new Water(survey, units, List.of(), (_, _) -> 1).findings(); }
 
     /// The same with what verdicts on remedies tell weighed in.
-    public static WaterFindings find(Survey survey, List<Tested> tested) { return new Water(survey, written(survey), tested, (_, _) -> 1).findings(); }
+    public static WaterFindings find(Survey survey, List<Tested> tested) { return find(survey, tested, written(survey)); }
+
+    /// What verdicts tell weighed in, said in the reader's units.
+    public static WaterFindings find(Survey survey, List<Tested> tested, Units units) { return new Water(survey, units, tested, (_, _) -> 1).findings(); }
 
     /// The same findings with what lives in the wood told by this survey's readings, where they were found without any.
     public static WaterFindings lived(Survey survey, WaterFindings found) {

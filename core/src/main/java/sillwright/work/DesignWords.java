@@ -6,6 +6,7 @@ import java.util.List;
 import sillwright.measure.Unit;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
+import sillwright.walk.Species;
 import sillwright.work.joint.Fixings;
 import sillwright.work.joint.Joinery;
 import sillwright.work.resin.Checks;
@@ -44,14 +45,14 @@ public final class DesignWords {
             words.lines.add(m.resin().words() + " " + Words.volume(m.likelyMl(), units) + ", buy " + Words.volume(m.buyMl(), units) + " in " + Words.count(m.batches().count(), "batch").replace("batchs", "batches") + ", "
                     + Words.number(m.workingS() / 60, 0) + " min at " + Words.temperature(m.tempC(), units) + (m.lifts() > 1 ? ", " + m.lifts() + " lifts" : "") + ", paint after " + Words.number(m.paintH(), 0) + " h");
         design.checks().stream().map(checks -> "checks: " + checks.why()).distinct().forEach(words.lines::add);
-        design.stock().ifPresent(stock -> words.lines.add(stock.species() + " from " + stock.rough() + (stock.rings() > 0 ? ", " + stock.rings() + " rings to the inch" : "") + design.rings().map(rings -> ", " + rings.words()).orElse("")));
+        design.stock().ifPresent(stock -> words.lines.add(Species.said(stock.species()) + " from " + stock.rough() + (stock.rings() > 0 ? ", " + Stock.rings(stock.rings(), units) : "") + design.rings().map(rings -> ", " + rings.words()).orElse("")));
         design.outline().ifPresent(outline -> words.lines.add("outline drawn full size, " + Words.count(outline.strokes().size(), "stroke")));
         words.lines.addAll(design.notes());
         return List.copyOf(words.lines);
     }
 
     private void jointBriefly(Joinery joint) {
-        joint.fixings().ifPresent(fixings -> lines.add(Words.count(fixings.count(), fixings.sort().name().toLowerCase(java.util.Locale.ROOT)) + " " + fixings.name() + " × " + length(fixings.lengthMm()) + ", " + length(up(fixings.least().edgeMm())) + " from edges, "
+        joint.fixings().ifPresent(fixings -> lines.add(Words.count(fixings.count(), fixings.sort().name().toLowerCase(java.util.Locale.ROOT)) + " " + fixings.size(units) + " × " + length(fixings.lengthMm()) + ", " + length(up(fixings.least().edgeMm())) + " from edges, "
                 + length(up(fixings.least().endMm())) + " from ends at the least, " + Words.force(fixings.hold().lateralN(), units) + " each; " + joint.clamps() + " clamps"));
         if (joint.sort() == Joinery.Sort.SCARF) lines.add("glue face " + Words.number(joint.glueMm2() / joint.buttMm2(), 1) + " times the section, keeps " + Words.percent(joint.efficiency()) + (joint.nibMm() > 0 ? ", nibs " + length(joint.nibMm()) : ""));
         joint.strength().ifPresent(s -> lines.add("its load uses " + Words.significant(s.use(), 2) + " of the joint, by screening"));
@@ -82,7 +83,7 @@ public final class DesignWords {
             case BOLT -> "bolt";
             case DOWEL -> "dowel";
         };
-        lines.add(Words.count(fixings.count(), what) + " " + fixings.name() + " × " + length(fixings.lengthMm()) + " in " + Words.count(fixings.rows(), "row") + ", " + joint.clamps() + " clamps; not nearer than " + length(up(fixings.least().edgeMm()))
+        lines.add(Words.count(fixings.count(), what) + " " + fixings.size(units) + " × " + length(fixings.lengthMm()) + " in " + Words.count(fixings.rows(), "row") + ", " + joint.clamps() + " clamps; not nearer than " + length(up(fixings.least().edgeMm()))
                 + " to an edge, " + length(up(fixings.least().endMm())) + " to an end, " + length(up(fixings.least().rowMm())) + " in a row" + (fixings.rows() > 1 ? ", " + length(up(fixings.least().apartMm())) + " between rows" : "")
                 + "; each bears about " + Words.force(fixings.hold().lateralN(), units) + " sideways (mode " + fixings.hold().mode().word() + ") in sound dry wood.");
     }
@@ -113,11 +114,11 @@ public final class DesignWords {
 
     private void stock(Stock stock, Design design) {
         lines.add("Stock: " + stock.why());
-        lines.add("Ask for " + stock.species() + " from " + stock.rough() + (stock.planeMm() > 0.8 ? " (" + length(stock.planeMm()) + " to plane off)" : "") + stock.sold().map(sold -> ", " + switch (sold) {
+        lines.add("Ask for " + Species.said(stock.species()) + " from " + stock.rough() + (stock.planeMm() > 0.8 ? " (" + length(stock.planeMm()) + " to plane off)" : "") + stock.sold().map(sold -> ", " + switch (sold) {
             case YARD -> "in most yards";
             case ORDER -> "to order";
             case RECLAIMED -> "salvaged";
-        }).orElse("") + (stock.rings() > 0 ? ", " + stock.rings() + " rings to the inch or closer" : "") + ", no lighter than " + Words.number(stock.leastDense(), 2) + " oven-dry; " + design.rings().map(rings -> rings.words() + ", since " + rings.why()).orElse("") + ".");
+        }).orElse("") + (stock.rings() > 0 ? ", " + Stock.rings(stock.rings(), units) + " or closer" : "") + ", no lighter than " + Words.number(stock.leastDense(), 2) + " oven-dry; " + design.rings().map(rings -> rings.words() + ", since " + rings.why()).orElse("") + ".");
         if (!stock.others().isEmpty()) lines.add("Or: " + String.join("; ", stock.others()) + ".");
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 
 import sillwright.measure.Units;
 import sillwright.measure.Words;
+import sillwright.walk.Species;
 import sillwright.water.WaterFindings.RankedSource;
 import sillwright.work.joint.Fixings;
 import sillwright.work.joint.Joinery;
@@ -254,7 +255,7 @@ final class Steps {
         return units == Units.US && inches < 144 ? Words.number(inches, 0) + " in²" : Words.area(mm2, units);
     }
 
-    private String wood() { return Stocking.species(job, treatment); }
+    private String wood() { return Species.said(Stocking.species(job, treatment)); }
 
     private String where() { return Place.of(job.damage(), units); }
 

@@ -10,6 +10,7 @@ import java.util.Set;
 import sillwright.measure.Basis;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
+import sillwright.walk.Species;
 import sillwright.work.Repair.Need;
 import sillwright.work.Repair.Piece;
 import sillwright.work.WorkFindings.CutPlan;
@@ -64,7 +65,7 @@ record TakeOff(List<OrderLine> lines, List<Want> wants) {
         }
         for (Piece piece : cuts.over()) {
             Nominal bought = Nominal.of(piece.widthMm(), piece.depthMm(), Supply.of(piece.species()), units);
-            OrderLine line = new OrderLine("special length of " + piece.species() + ", " + bought.name(), Measure.LENGTH, piece.lengthMm(), piece.lengthMm(), 1, List.of(piece.repair()), 0, milled(bought, List.of(piece), units));
+            OrderLine line = new OrderLine("special length of " + Species.said(piece.species()) + ", " + bought.name(), Measure.LENGTH, piece.lengthMm(), piece.lengthMm(), 1, List.of(piece.repair()), 0, milled(bought, List.of(piece), units));
             lines.add(line);
             wants.add(Estimate.wood(piece.species(), bought, piece.lengthMm(), BOUGHT.times(piece.lengthMm()), line.item(), line.repairs()));
         }
@@ -144,7 +145,7 @@ record TakeOff(List<OrderLine> lines, List<Want> wants) {
             repairs.add(piece.repair());
         }
         List<String> lengths = plan.bars().stream().filter(bar -> !bar.inHand()).map(WorkFindings.Bar::stockMm).sorted().map(mm -> Words.length(mm, units)).toList();
-        return new OrderLine((plan.depthMm() > THICKEST_BOARD_MM ? "timber of " : "board of ") + plan.species() + ", " + plan.bought().name() + ": " + Words.list(counted(lengths)),
+        return new OrderLine((plan.depthMm() > THICKEST_BOARD_MM ? "timber of " : "board of ") + Species.said(plan.species()) + ", " + plan.bought().name() + ": " + Words.list(counted(lengths)),
                 Measure.LENGTH, need, plan.boughtMm(), lengths.size(), List.copyOf(repairs), 0, plan.quality().words(units) + "; " + milled(plan.bought(), pieces, units));
     }
 

@@ -19,7 +19,7 @@ class WordsTest {
     void a_length_is_said_to_the_nearest_sixteenth(double mm, String said) { assertEquals(said, Words.length(mm, Units.US)); }
 
     @ParameterizedTest(name = "{0} mm is {1}")
-    @CsvSource({"1384.3, 1384 mm", "9.525, 9.5 mm", "0, 0 mm", "-0.04, 0 mm"})
+    @CsvSource({"1384.3, 1384 mm", "9.525, 10 mm", "7.9375, 8 mm", "4.7625, 4.8 mm", "4.97, 5 mm", "0, 0 mm", "-0.04, 0 mm"})
     void a_metric_length_is_said_in_millimetres(double mm, String said) { assertEquals(said, Words.length(mm, Units.SI)); }
 
     @Test

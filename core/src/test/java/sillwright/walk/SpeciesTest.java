@@ -6,6 +6,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import sillwright.measure.Csv;
@@ -105,4 +106,13 @@ class SpeciesTest {
         assertEquals(Species.Durability.RESISTANT, Species.orCareful("cedar").durability());
         assertEquals(Species.Durability.SLIGHT, Species.orCareful("red-fir").durability());
     }
+
+    @ParameterizedTest
+    @CsvSource({"pine-eastern-white, eastern white pine", "oak-white, white oak", "tamarack, tamarack", "redwood-old-growth, old-growth redwood", "cedar-port-orford, Port Orford cedar",
+            "douglas-fir-coast, coast Douglas fir", "douglas-fir-interior-north, northern interior Douglas fir", "yellow-poplar, yellow poplar", "baldcypress-young-growth, young-growth baldcypress",
+            "heart-pine, heart-pine", "spanish-cedar, Spanish cedar"})
+    void a_wood_is_said_as_a_yard_says_it_and_one_out_of_the_table_as_it_was_written(String name, String said) { assertEquals(said, Species.said(name)); }
+
+    @Test
+    void no_two_woods_are_said_alike() { assertEquals(Species.all().size(), Species.all().keySet().stream().map(Species::said).distinct().count()); }
 }

@@ -262,4 +262,20 @@ class WaterTest {
         assertEquals(us.sources().stream().map(RankedSource::probability).toList(), si.sources().stream().map(RankedSource::probability).toList());
         assertTrue(us.splashes().getFirst().words().contains("3 in above the paving") && si.splashes().getFirst().words().contains("76 mm above the paving"));
     }
+
+    @Test
+    void what_a_metric_reader_is_told_of_water_names_neither_inch_nor_foot() {
+        Survey survey = house().seenAt("south", "15ft", "30in", Sign.DIRT_BAND, Sign.PEELING_AT_BASE).seen("south", Sign.GUTTER_FULL, Sign.STAIN_BEHIND_GUTTER).survey();
+        WaterFindings si = Water.find(survey, List.of(), Units.SI);
+        List<String> said = new ArrayList<>();
+        for (RankedSource source : si.sources()) {
+            source.evidence().forEach(one -> said.add(one.words()));
+            source.remedies().forEach(one -> said.add(one.words()));
+        }
+        si.gutters().forEach(one -> said.add(one.words()));
+        si.rounds().forEach(round -> round.steps().forEach(step -> said.add(step.words())));
+        assertTrue(said.stream().anyMatch(words -> words.contains("4572 mm from the left")), said.toString());
+        Pattern customary = Pattern.compile("\\d (in|ft|gpm)\\b|\\din/h|\\d['\"]");
+        assertEquals(List.of(), said.stream().filter(words -> customary.matcher(words.replaceAll(" \\(\\d+ in\\)", "")).find()).toList());
+    }
 }

@@ -14,6 +14,7 @@ import sillwright.measure.Words;
 import sillwright.walk.Choice;
 import sillwright.walk.Member;
 import sillwright.walk.Side;
+import sillwright.walk.Species;
 import sillwright.walk.Survey;
 import sillwright.watch.LookAhead;
 import sillwright.watch.WatchFindings;
@@ -58,7 +59,7 @@ final class StageCommands {
                 out.println("\n" + side.id() + ": " + side.title() + ", " + Words.length(side.lengthMm(), units) + " long, looks to " + Words.number(side.bearing().own(), 0) + "°");
                 for (Member member : survey.membersOn(side.id()))
                     out.println("  " + FigureCommand.pad(member.id(), 22) + FigureCommand.pad(Words.length(member.widthMm(), units) + " x " + Words.length(member.depthMm(), units) + " x "
-                            + Words.length(member.lengthMm(), units), 38) + member.title() + ", " + Choice.said(member.role()) + ", " + member.species());
+                            + Words.length(member.lengthMm(), units), 38) + member.title() + ", " + Choice.said(member.role()) + ", " + Species.said(member.species()));
             }
         }
     }

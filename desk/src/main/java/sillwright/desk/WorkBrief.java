@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 
 import sillwright.measure.Units;
 import sillwright.measure.Words;
+import sillwright.walk.Species;
 import sillwright.work.Comparison.Compared;
 import sillwright.work.Repair;
 import sillwright.work.SafePlan;
@@ -61,7 +62,7 @@ final class WorkBrief {
         out.println("HOW TO SAW IT");
         int number = 0;
         for (CutPlan plan : work.cuts()) {
-            Brief.wrap(out, "  ", plan.species() + ", " + plan.bought().name() + (plan.proven() ? "" : ": another layout might save up to " + Words.percent(plan.gap())));
+            Brief.wrap(out, "  ", Species.said(plan.species()) + ", " + plan.bought().name() + (plan.proven() ? "" : ": another layout might save up to " + Words.percent(plan.gap())));
             for (Bar bar : plan.bars()) {
                 List<String> pieces = new ArrayList<>();
                 for (int k = 0; k < bar.pieces().size(); k++)

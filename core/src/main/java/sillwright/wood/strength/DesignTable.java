@@ -60,7 +60,7 @@ record DesignTable(String lumber, String timber) {
         List<DesignValues> several = new ArrayList<>(listed(use, grade, named));
         Optional<DesignValues> ownLumber = find(lumber, Use.LUMBER, grade, named);
         ownLumber.ifPresent(several::add);
-        return DesignValues.least(group, several, "the tables at hand have no " + grade.said() + " of " + wood + " as " + use.said() + ": the least of all wood listed"
+        return DesignValues.least(group, several, "the tables at hand have no " + grade.said() + " of " + Species.said(wood) + " as " + use.said() + ": the least of all wood listed"
                 + (ownLumber.isEmpty() ? "" : ", and no more than its own lumber,") + " stands in");
     }
 
@@ -81,7 +81,7 @@ record DesignTable(String lumber, String timber) {
                 if (row.group.equals(group) && row.use == use && row.grade.ordinal() == g && (found == null || found.width < named)) found = row;
             if (found == null) continue;
             if (g == grade.ordinal()) return Optional.of(found.values);
-            return Optional.of(DesignValues.least(group, List.of(found.values), "the tables at hand have no " + grade.said() + " of " + group + " as " + use.said() + ": "
+            return Optional.of(DesignValues.least(group, List.of(found.values), "the tables at hand have no " + grade.said() + " of " + group.replace('-', ' ') + " as " + use.said() + ": "
                     + found.grade.said() + " stands in"));
         }
         return Optional.empty();
@@ -97,7 +97,7 @@ record DesignTable(String lumber, String timber) {
             String group = row.get("group");
             Basis basis = new Basis("NDS Supplement 2018" + (known == Known.READ ? " as a public file quotes it" : ""),
                     row.get("where") + ": " + group + " " + grade.said() + ", " + use.said() + (uncertain ? "; not sure, at its lower end" : ""), known);
-            List<String> cautions = uncertain ? List.of("the design values of " + group + " " + grade.said() + " as " + use.said() + " are not sure: have them looked up") : List.of();
+            List<String> cautions = uncertain ? List.of("the design values of " + group.replace('-', ' ') + " " + grade.said() + " as " + use.said() + " are not sure: have them looked up") : List.of();
             rows.add(new Row(group, use, grade, row.get("width").isEmpty() ? 0 : (int) row.number("width"), new DesignValues(group, use, grade, psi(row, "fb"), psi(row, "ft"),
                     psi(row, "fv"), psi(row, "fcp"), psi(row, "fc"), 1e6 * psi(row, "e"), 1e6 * psi(row, "emin"), List.of(basis), cautions)));
         }

@@ -5,6 +5,8 @@ import java.util.List;
 
 import sillwright.measure.Basis;
 import sillwright.measure.Unit;
+import sillwright.measure.Units;
+import sillwright.measure.Words;
 
 /// The fasteners of one joint: which, and where each goes.
 ///
@@ -36,6 +38,9 @@ public record Fixings(Sort sort, String name, double diameterMm, double lengthMm
         /// Number 8 in wood to 1-1/2 in, number 10 in thicker. Own choice.
         public static Screw forWood(double thinMm) { return ALL.get(thinMm > 38.1 ? 1 : 0); }
     }
+
+    /// The name as a shop has it: a screw by its number, or by its shank to the half millimetre.
+    public String size(Units units) { return sort == Sort.SCREW && units == Units.SI ? Words.number(Math.round(2 * diameterMm) / 2.0, 1) : name; }
 
     public int count() { return places.size(); }
 

@@ -55,10 +55,10 @@ public record Stock(String species, Optional<Sold> sold, int rings, double least
         boolean lasts = lasts(own, wanted), same = letIn || lasts || fit.isEmpty();
         Species taken = same ? old : fit.getFirst().species();
         Optional<Supply> supply = same ? own : Optional.of(fit.getFirst());
-        for (Supply other : fit) if (other.species() != taken && others.size() < 2) others.add(other.species().name() + ": " + apart(other, old, wideMm, units) + ", " + Choice.said(other.durability()) + ", " + said(other.sold()));
+        for (Supply other : fit) if (other.species() != taken && others.size() < 2) others.add(Species.said(other.species().name()) + ": " + apart(other, old, wideMm, units) + ", " + Choice.said(other.durability()) + ", " + said(other.sold()));
         softer(old, wanted, own, others);
-        String why = same ? sameWhy(old, named, letIn, lasts, staysDamp, own) : taken.name() + " and not " + named + ": it stays damp there, " + own.map(s -> "and " + old.name() + " as it is sold now is of "
-                + Choice.said(s.durability()) + " durability").orElse("and " + named + " is not known to be sold") + "; " + taken.name() + " is " + Choice.said(supply.orElseThrow().durability()) + ", no softer, and "
+        String why = same ? sameWhy(Species.said(named), letIn, lasts, staysDamp, own, units) : Species.said(taken.name()) + " and not " + Species.said(named) + ": it stays damp there, " + own.map(s -> "and " + Species.said(old.name()) + " as it is sold now is of "
+                + Choice.said(s.durability()) + " durability").orElse("and " + Species.said(named) + " is not known to be sold") + "; " + Species.said(taken.name()) + " is " + Choice.said(supply.orElseThrow().durability()) + ", no softer, and "
                 + apart(supply.orElseThrow(), old, wideMm, units) + ".";
         Nominal bought = Nominal.of(wideMm, thinMm, supply, units);
         return new Stock(same ? named : taken.name(), supply.map(Supply::sold), supply.map(Supply::rings).orElse(8), old.gravityOvenDry(), same ? 0 : apartMm(taken, old, wideMm), bought.name(), Math.max(0, bought.thinMm() - thinMm), why, others, BASIS);
@@ -108,13 +108,16 @@ public record Stock(String species, Optional<Sold> sold, int rings, double least
 
     private static void softer(Species old, Species.Durability wanted, Optional<Supply> own, List<String> others) {
         List<String> soft = Supply.all().stream().filter(supply -> own.map(Supply::sort).filter(sort -> sort != supply.sort()).isEmpty() && supply.durability().compareTo(Species.Durability.RESISTANT) >= 0
-                && supply.sold() == Sold.YARD && supply.durability().compareTo(wanted) >= 0 && !dense(supply, old)).map(supply -> supply.species().name() + " ("
+                && supply.sold() == Sold.YARD && supply.durability().compareTo(wanted) >= 0 && !dense(supply, old)).map(supply -> Species.said(supply.species().name()) + " ("
                 + Words.number(supply.species().gravityOvenDry(), 2) + " against " + Words.number(old.gravityOvenDry(), 2) + ")").toList();
         if (!soft.isEmpty()) others.add("passed over as softer than the old wood: " + Words.list(soft));
     }
 
-    private static String sameWhy(Species old, String named, boolean letIn, boolean lasts, boolean damp, Optional<Supply> own) {
-        String kind = own.map(supply -> supply.rings() > 0 ? ", heartwood, " + supply.rings() + " rings to the inch or closer" : ", heartwood").orElse(", heartwood, close-grown");
+    /// How close its rings lie: `8 rings to the inch`, `8 rings in 25 mm`.
+    public static String rings(int rings, Units units) { return rings + (units == Units.US ? " rings to the inch" : " rings in 25 mm"); }
+
+    private static String sameWhy(String named, boolean letIn, boolean lasts, boolean damp, Optional<Supply> own, Units units) {
+        String kind = own.map(supply -> supply.rings() > 0 ? ", heartwood, " + rings(supply.rings(), units) + " or closer" : ", heartwood").orElse(", heartwood, close-grown");
         if (letIn) return named + kind + ", its rings lying as in the wood around it: a patch moves with what it is let into.";
         if (lasts) return named + kind + ": in kind, and " + (damp ? "durable enough where it stands." : "it dries out where it is.");
         return named + kind + ": in kind; it stays damp there and " + (own.isEmpty() ? named + " is not in the table of stock" : "nothing in the table lasts better, is as dense and moves alike") + ", so treat it with borate and keep it off what it stands on.";

@@ -82,7 +82,7 @@ class DesignValuesTest {
             if (other.cautions().stream().noneMatch(caution -> caution.contains("stands in"))) assertTrue(chestnut.alongMPa() <= other.alongMPa() && chestnut.bendingMPa() <= other.bendingMPa(), group);
         }
         assertEquals(Known.MEMORY, chestnut.basis().getLast().known(), "a mixture is no better known than its worst part");
-        assertTrue(chestnut.cautions().getFirst().contains("chestnut-american") && chestnut.cautions().getFirst().contains("stands in"), chestnut.cautions().toString());
+        assertTrue(chestnut.cautions().getFirst().contains("American chestnut") && chestnut.cautions().getFirst().contains("stands in"), chestnut.cautions().toString());
         DesignValues cedar = of("cedar-northern-white", Grade.NO2, 5.5, 5.5);
         assertTrue(toPsi(cedar.alongMPa()) <= 475.0001 && toPsi(cedar.leastElasticMPa()) <= 260_000.1, "its own lumber is weaker than any timber listed");
     }
