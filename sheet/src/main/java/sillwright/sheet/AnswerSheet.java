@@ -102,7 +102,7 @@ final class AnswerSheet {
                     + ": " + Said.state(condition.state()) + ", soft "
                     + Said.stretch(condition.damages().getFirst(), units) + "; " + Words.percent(kept) + " of the section left")));
         }
-        return with(minor("wrong", "What is wrong"), list(lines), more(worst.size(), WORST, "members"));
+        return with(minor("wrong", "What is wrong"), list(lines), more(worst.size(), WORST, "member"));
     }
 
     private static List<Markup> water(Assessment assessment) {
@@ -114,7 +114,7 @@ final class AnswerSheet {
             lines.add(List.of(act(source.id() + " "), new Node.Text(Words.sentence(source.words()) + " (" + Words.chance(source.probability())
                     + " likely)"
                     + source.remedies().stream().findFirst().map(remedy -> ". " + Words.sentence(remedy.words())).orElse(""))));
-        return with(minor("stop", "The water to stop first"), list(lines), more(all.size(), FEW, "sources"));
+        return with(minor("stop", "The water to stop first"), list(lines), more(all.size(), FEW, "source"));
     }
 
     private static List<Markup> urgent(Assessment assessment) {
@@ -125,7 +125,7 @@ final class AnswerSheet {
         for (Repair repair : all.stream().limit(URGENT).toList())
             lines.add(List.of(act(repair.id() + " "), new Node.Text(Said.title(repair.damage().member()) + ": " + repair.treatment().words()
                     + (repair.waterFirst().isEmpty() ? "" : ", after " + Words.list(repair.waterFirst())))));
-        return with(minor("urgent", "What cannot wait"), list(lines), more(all.size(), URGENT, "repairs"));
+        return with(minor("urgent", "What cannot wait"), list(lines), more(all.size(), URGENT, "repair"));
     }
 
     private static List<Markup> order(Assessment assessment, Units units) {
@@ -133,7 +133,7 @@ final class AnswerSheet {
         if (all.isEmpty()) return List.of(minor("to-order", "What to order"), p("Nothing."));
         List<Object> lines = new ArrayList<>();
         for (OrderLine line : all.stream().limit(FEW).toList()) lines.add(line.item() + ": " + Counted.buy(line, units));
-        return with(minor("to-order", "What to order"), list(lines), more(all.size(), FEW, "lines"));
+        return with(minor("to-order", "What to order"), list(lines), more(all.size(), FEW, "line"));
     }
 
     private static List<Markup> cost(Assessment assessment) {
@@ -175,7 +175,7 @@ final class AnswerSheet {
     }
 
     private static List<Markup> more(int size, int told, String what) { return size <= told ? List.of()
-            : List.of(small("And " + (size - told) + " more " + what + ", further on.")); }
+            : List.of(small("And " + Words.count(size - told, "more " + what) + ", further on.")); }
 
     @SafeVarargs
     private static List<Markup> with(Markup head, List<Markup>... rest) {

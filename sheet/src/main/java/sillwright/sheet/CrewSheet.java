@@ -6,6 +6,7 @@ import java.util.List;
 import sillwright.Assessment;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
+import sillwright.walk.Species;
 import sillwright.work.Repair;
 
 import static sillwright.sheet.Text.*;
@@ -37,7 +38,7 @@ final class CrewSheet {
         List<List<?>> steps = new ArrayList<>();
         for (int i = 0; i < repair.steps().size(); i++) steps.add(List.of("[  ]", String.valueOf(i + 1), repair.steps().get(i)));
         List<List<?>> bring = new ArrayList<>();
-        for (Repair.Piece piece : repair.pieces()) bring.add(List.of("[  ]", piece.species(), Said.size(piece.widthMm(), piece.depthMm(), piece.lengthMm(), units)));
+        for (Repair.Piece piece : repair.pieces()) bring.add(List.of("[  ]", Species.said(piece.species()), Said.size(piece.widthMm(), piece.depthMm(), piece.lengthMm(), units)));
         for (Repair.Need need : repair.needs()) {
             String[] said = Counted.words(need, units).split(": ", 2);
             bring.add(List.of("[  ]", said[0], said.length > 1 ? said[1] : ""));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
 import sillwright.sheet.Canvas.Anchor;
+import sillwright.walk.Species;
 import sillwright.work.CutSolver;
 import sillwright.work.Repair;
 import sillwright.work.WorkFindings.Bar;
@@ -67,9 +68,9 @@ public final class CutDrawing {
         canvas.write(0.5, y, Lettering.fitted(words(plan, units), Ink.PLAIN, WIDTH - 2), Ink.PLAIN, Anchor.START, Ink.BLACK);
     }
 
-    /// `pine-eastern-white, 1×10`, by its net section where its name is not known.
+    /// `eastern white pine, 1×10`, by its net section where its name is not known.
     static String stock(CutPlan plan, Units units) {
-        return plan.species() + ", " + (plan.bought().name().isEmpty() ? Said.length(plan.widthMm(), units) + " × " + Said.length(plan.depthMm(), units) : plan.bought().name());
+        return Species.said(plan.species()) + ", " + (plan.bought().name().isEmpty() ? Said.length(plan.widthMm(), units) + " × " + Said.length(plan.depthMm(), units) : plan.bought().name());
     }
 
     /// The stock of a plan, how much of it, and whether less would do.

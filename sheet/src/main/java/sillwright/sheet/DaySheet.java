@@ -6,6 +6,7 @@ import java.util.List;
 import sillwright.Assessment;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
+import sillwright.walk.Species;
 import sillwright.work.DayPlan;
 import sillwright.work.Repair;
 import sillwright.work.WorkFindings.TaskKind;
@@ -69,7 +70,7 @@ final class DaySheet {
         }
         all.addAll(table(List.of("", "", "", "To do, in this order"), List.of(5, 6, 9, 80), rows));
         List<List<?>> bring = new ArrayList<>();
-        for (Repair.Piece piece : day.pieces()) bring.add(List.of("[  ]", piece.label() + ", " + piece.species() + ", " + Said.size(piece.widthMm(), piece.depthMm(), piece.lengthMm(), units)));
+        for (Repair.Piece piece : day.pieces()) bring.add(List.of("[  ]", piece.label() + ", " + Species.said(piece.species()) + ", " + Said.size(piece.widthMm(), piece.depthMm(), piece.lengthMm(), units)));
         for (Repair.Need need : day.needs()) bring.add(List.of("[  ]", Counted.words(need, units)));
         for (String tool : day.bring()) bring.add(List.of("[  ]", Words.sentence(tool)));
         List<List<?>> mind = new ArrayList<>();

@@ -32,7 +32,7 @@ final class DoubtSheet {
         all.add(small("The bounds hold nine times in ten. Lengths in " + unit + ". The recess is the smallest with square corners that takes all that may be soft, and sound wood beside it. Probe next: the spot whose reading is expected to leave "
                 + "least open, by turns with the widest stretch not probed; there, " + String.join(", ", Stream.of(NextProbe.Why.values()).map(why -> letter(why) + " " + why.words()).toList())
                 + ". Open: what is known of the soft wood of that face, " + (units == Units.US ? "in³" : "mL") + ", or of the line to cut to, and the share of that width which a reading there would leave. Unprobed: faces that softness may have reached."));
-        all.addAll(table(List.of("Where", "Deepest, " + unit, "Skin soft", "Soft from, to, " + unit, "Recess: long × (from – to) × deep", "Probe next: along, across", "", "Open", "Leaves", "Unprobed"), List.of(6, 8, 9, 19, 24, 17, 2, 7, 3, 5), rows));
+        all.addAll(table(List.of("Where", "Deepest, " + unit, "Skin soft", "Soft from, to, " + unit, "Recess: long × (from – to) × deep", "Probe next: along, across", "", "Open", "Leaves", "Unprobed"), units == Units.US ? List.of(6, 8, 9, 19, 24, 17, 2, 7, 3, 5) : List.of(6, 8, 9, 19, 23, 13, 2, 7, 3, 10), rows));
         return all;
     }
 

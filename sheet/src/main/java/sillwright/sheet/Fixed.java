@@ -55,7 +55,7 @@ final class Fixed {
             case BOLT -> "bolt";
             case DOWEL -> "dowel";
         };
-        return sillwright.measure.Words.count(fixings.count(), sort) + " " + fixings.name() + " × " + Said.length(fixings.lengthMm(), units) + ": first " + Said.length(Math.abs(first), units) + (first < 0 ? " back" : "")
+        return sillwright.measure.Words.count(fixings.count(), sort) + " " + fixings.size(units) + " × " + Said.length(fixings.lengthMm(), units) + ": first " + Said.length(Math.abs(first), units) + (first < 0 ? " back" : "")
                 + " from the joint's start" + (next > first + 1 ? ", next " + Said.length(next - first, units) + " on" : "") + "; " + Said.length(edge, units) + " from the edge";
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import sillwright.measure.Units;
 import sillwright.measure.Words;
@@ -23,7 +24,7 @@ public final class MemberMap {
     /// Paper for a map of one kind: its whole width, what the section takes of it, the most that a face may stand high, and whether it explains itself.
     private record Room(double width, double section, double face, boolean alone) {}
 
-    private static final Room LARGE = new Room(178, 52, 26, true), SMALL = new Room(91, 26, 12, false);
+    private static final Room LARGE = new Room(178, 52, 26, true), SMALL = new Room(88, 25, 12, false);
     private static final double NAMES = 13;
 
     private final Room room;
@@ -45,7 +46,7 @@ public final class MemberMap {
         double[] shown = shown();
         this.from = shown[0];
         this.to = shown[1];
-        this.along = Scale.fitting(to - from, 0, room.width - NAMES - room.section - 6, 1, units);
+        this.along = Scale.fitting(to - from, 0, room.width - NAMES - room.section - 5, 1, units);
         double least = condition.maps().stream().mapToDouble(DepthMap::acrossMm).min().orElse(1),
                 most = condition.maps().stream().mapToDouble(DepthMap::acrossMm).max().orElse(1);
         Scale wider = Scale.fitting(0, most, 1, room.face, units);
@@ -59,19 +60,23 @@ public final class MemberMap {
 
     /// What the hatches of small maps mean, once for all.
     static Drawing legend(Units units) {
-        Canvas canvas = new Canvas(LARGE.width, 13.4);
+        Canvas canvas = new Canvas(LARGE.width, 17.2);
         double x = 0.5;
         for (Hatch hatch : List.of(Hatch.SOFTENED, Hatch.DECAYED, Hatch.HOLLOW)) x = Marks.swatch(canvas, x, 0.5, hatch, hatch.legend(units));
         canvas.add(Canvas.lined(x, 2.3, x + 8, 2.3, Ink.CUT));
         x = canvas.write(x + 9, 3.4, "sound-wood line", Ink.SMALL, Anchor.START, Ink.ACT).right() + 5;
-        canvas.write(0.5, 8.6, depths(units) + "; section (where a load uses most of what is left, else where least is left): hatched lost, firm left", Ink.SMALL, Anchor.START, Ink.BLACK);
-        canvas.write(0.5, 12.4, SIGNS, Ink.SMALL, Anchor.START, Ink.BLACK);
+        canvas.write(0.5, 8.6, depths(units), Ink.SMALL, Anchor.START, Ink.BLACK);
+        canvas.write(0.5, 12.4, "section (where a load uses most of what is left, else where least is left): hatched lost, firm left", Ink.SMALL, Anchor.START, Ink.BLACK);
+        canvas.write(0.5, 16.2, SIGNS, Ink.SMALL, Anchor.START, Ink.BLACK);
         return canvas.done("map-legend", "Signs of the decay maps", "What the hatches and lines of the decay maps mean.", 0.7);
     }
 
     private static String depths(Units units) { return "+ a probe and its depth in " + (units == Units.US ? "inches" : "mm") + ", alone where it found none, with + behind it where it ran out"; }
 
     private static final String SIGNS = "ring: probe here next; thin line: softness beyond it is less likely than 1 in 20";
+
+    /// Soft wood that is less than this of a member longer than that is shown alone, with sound wood beside it: drawn whole, a long board leaves its readings no room. Own choice.
+    private static final double SMALL_PART = 0.3, LONG_MM = 2400;
 
     /// The stretch that holds every soft place and every probe, with sound wood beside it; all of the member where that is
     /// most of it.
@@ -81,16 +86,26 @@ public final class MemberMap {
             low = Math.min(low, damage.fromMm());
             high = Math.max(high, damage.toMm());
         }
-        for (DepthMap map : condition.maps())
-            for (ProbeReading probe : map.probes()) {
-                low = Math.min(low, probe.spot().alongMm());
-                high = Math.max(high, probe.spot().alongMm());
-            }
+        if (length > LONG_MM && high > low && high - low < SMALL_PART * length) {
+            double from = low - 0.4 * (high - low), to = high + 0.4 * (high - low);
+            if (probes().allMatch(probe -> probe.depthMm() == 0 || probe.spot().alongMm() > from && probe.spot().alongMm() < to)) return new double[] {Math.max(0, from), Math.min(length, to)};
+        }
+        for (ProbeReading probe : (Iterable<ProbeReading>) probes()::iterator) {
+            low = Math.min(low, probe.spot().alongMm());
+            high = Math.max(high, probe.spot().alongMm());
+        }
         double beside = Math.max(100, 0.12 * (high - low));
         low = Math.max(0, low - beside);
         high = Math.min(length, high + beside);
         return high - low <= 0 || high - low > 0.75 * length ? new double[] {0, length} : new double[] {low, high};
     }
+
+    private Stream<ProbeReading> probes() { return condition.maps().stream().flatMap(map -> map.probes().stream()); }
+
+    private boolean within(ProbeReading probe) { return probe.spot().alongMm() >= from && probe.spot().alongMm() <= to; }
+
+    /// How many places beyond the stretch that is shown were probed, all of them sound.
+    private long beyond() { return probes().filter(probe -> !within(probe)).count(); }
 
     private double x(double alongMm) { return NAMES + along.paper(alongMm - from); }
 
@@ -164,7 +179,7 @@ public final class MemberMap {
                 String words = "sound " + (line == damage.fromMm() ? "to " : "from ") + Said.length(line, units);
                 double wide = Lettering.widthMm(words, Ink.SMALL);
                 for (double base = top - 0.8; ; base -= 3.6) {
-                    double at = Math.clamp(x(line), wide / 2, room.width - room.section - wide / 2);
+                    double at = Math.clamp(x(line), wide / 2, room.width - room.section - 1.5 - wide / 2);
                     if (base < 3 || canvas.free(Canvas.covers(at, base, words, Ink.SMALL, Anchor.MIDDLE))) {
                         if (base >= 3) canvas.write(at, base, words, Ink.SMALL, Anchor.MIDDLE, Ink.ACT);
                         else Marks.pointed(canvas, new Labels(canvas, new Box(0, 0, room.width - room.section, canvas.height())), x(line), top, words,
@@ -177,13 +192,14 @@ public final class MemberMap {
 
     private void depths(DepthMap map, Box face) {
         Labels labels = new Labels(canvas, new Box(NAMES - 2, Math.max(0, face.top() - 4), room.width - NAMES - room.section, face.height() + 8));
-        for (ProbeReading probe : map.probes()) {
+        List<ProbeReading> shown = map.probes().stream().filter(this::within).toList();
+        for (ProbeReading probe : shown) {
             double[] at = at(probe, face);
             canvas.line(at[0] - 0.8, at[1], at[0] + 0.8, at[1], Ink.FIRM);
             canvas.line(at[0], at[1] - 0.8, at[0], at[1] + 0.8, Ink.FIRM);
             labels.keepBare(at[0], at[1], 0.6);
         }
-        for (ProbeReading probe : map.probes()) {
+        for (ProbeReading probe : shown) {
             if (probe.depthMm() == 0 && !probe.ranOut()) continue;       // a bare cross says so
             double[] at = at(probe, face);
             String words = depth(probe);
@@ -226,8 +242,16 @@ public final class MemberMap {
         Box left = canvas.write(NAMES, line, start, Ink.SMALL, Anchor.START, Ink.GREY);
         double right = Math.min(x(to), room.width - room.section), wide = Lettering.widthMm(end, Ink.SMALL);
         boolean beside = right - wide > left.right() + 2;
-        canvas.write(beside ? right : NAMES, beside ? line : line + 3.8, end, Ink.SMALL, beside ? Anchor.END : Anchor.START, Ink.GREY);
-        return line + (beside ? 2 : 5.8);
+        Box far = canvas.write(beside ? right : NAMES, beside ? line : line + 3.8, end, Ink.SMALL, beside ? Anchor.END : Anchor.START, Ink.GREY);
+        line += beside ? 2 : 5.8;
+        if (beyond() == 0) return line;
+        String sound = "sound at " + Words.count((int) beyond(), "probe") + " beyond";
+        if (!beside && far.right() + 4 + Lettering.widthMm(sound, Ink.SMALL) < room.width - room.section) {
+            canvas.write(far.right() + 4, line - 2, sound, Ink.SMALL, Anchor.START, Ink.GREY);
+            return line;
+        }
+        canvas.write(NAMES, line + 1.8, sound, Ink.SMALL, Anchor.START, Ink.GREY);
+        return line + 3.8;
     }
 
     private String scaled() { return along.ratio() == across.ratio() ? "faces at " + along.words() : "along " + along.words() + ", across " + across.words(); }

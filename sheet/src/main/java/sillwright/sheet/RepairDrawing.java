@@ -20,7 +20,7 @@ public final class RepairDrawing {
     /// stand, and whether it explains itself.
     record Room(double width, double aside, double gap, double standing, double lying, boolean alone) {}
 
-    private static final Room LARGE = new Room(178, 50, 22, 92, 42, true), SMALL = new Room(91, 30, 15.5, 44, 18, false);
+    private static final Room LARGE = new Room(178, 50, 22, 92, 42, true), SMALL = new Room(88, 29, 15, 44, 18, false);
 
     private final Room room;
     private final Repair repair;

@@ -6,6 +6,7 @@ import java.util.List;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
 import sillwright.sheet.Canvas.Anchor;
+import sillwright.walk.Species;
 import sillwright.wood.Damage;
 import sillwright.work.Repair;
 import sillwright.work.Treatment;
@@ -33,7 +34,7 @@ final class RepairNotes {
 
     private void notes() {
         List<String> lines = new ArrayList<>();
-        for (Repair.Piece piece : repair.pieces()) lines.add(piece.label() + ": " + piece.species() + ", " + Said.size(piece.widthMm(),
+        for (Repair.Piece piece : repair.pieces()) lines.add(piece.label() + ": " + Species.said(piece.species()) + ", " + Said.size(piece.widthMm(),
                 piece.depthMm(), piece.lengthMm(), units) + ", grain along its length");
         switch (repair.treatment()) {
             case Treatment.Watch(var until) -> lines.add("nothing is cut; look again: " + until);

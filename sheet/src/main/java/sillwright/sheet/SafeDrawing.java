@@ -21,6 +21,9 @@ public final class SafeDrawing {
     /// What stands over the wall: its title and the names of the repairs, or these alone.
     private static final double TITLED = 11, BARE = 8;
 
+    /// How far the second line of a key is set in.
+    private static final double IN = 3;
+
     private final Canvas canvas;
     private final SafeSide safe;
     private final SafePlan plan;
@@ -97,9 +100,12 @@ public final class SafeDrawing {
         waste();
         double down = canvas.height() + 2.5;
         for (String line : key) {
-            canvas.heighten(down + 2);
-            canvas.write(LEFT, down, Lettering.fitted(line, Ink.SMALL, WIDTH - 2 * LEFT), Ink.SMALL, Anchor.START, Ink.BLACK);
-            down += ROW;
+            List<String> parts = RepairNotes.wrapped(line, WIDTH - 2 * LEFT - IN);
+            for (int i = 0; i < parts.size(); i++) {
+                canvas.heighten(down + 2);
+                canvas.write(i == 0 ? LEFT : LEFT + IN, down, parts.get(i), Ink.SMALL, Anchor.START, Ink.BLACK);
+                down += ROW;
+            }
         }
         return canvas.done("safe-" + safe.side(), "Working safely, " + Said.sideTitle(assessment.survey(), safe.side()), "Plan of the safe work on " + Said.sideTitle(assessment.survey(), safe.side())
                 + ": " + String.join(" ", key), 0.8);

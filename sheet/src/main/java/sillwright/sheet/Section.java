@@ -42,19 +42,19 @@ final class Section {
         return whole.bottom();
     }
 
-    /// Lines about a middle, broken where they are wider than their room; returns where the next would stand.
-    /// The first height from a top on at which lines about a middle cover nothing lettered.
+    /// The first height from a top on at which lines about a middle stand clear of all that is lettered.
     static double free(Canvas canvas, double x, double top, double room, String... all) {
         List<String> lines = new ArrayList<>();
         for (String words : all) lines.addAll(RepairNotes.wrapped(words, room));
         for (double down = 0; down < 60; down += 1.5) {
             boolean free = true;
-            for (int i = 0; i < lines.size(); i++) free &= canvas.free(Canvas.covers(middle(canvas, x, lines.get(i)), top + down + 2.6 + i * 3.8, lines.get(i), Ink.SMALL, Anchor.MIDDLE));
+            for (int i = 0; i < lines.size(); i++) free &= canvas.free(Canvas.covers(middle(canvas, x, lines.get(i)), top + down + 2.6 + i * 3.8, lines.get(i), Ink.SMALL, Anchor.MIDDLE).grown(1));
             if (free) return top + down;
         }
         return top;
     }
 
+    /// Lines about a middle, broken where they are wider than their room; returns where the next would stand.
     static double words(Canvas canvas, double x, double y, double room, String... all) {
         double line = y;
         for (String words : all)

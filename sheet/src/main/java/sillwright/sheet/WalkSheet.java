@@ -14,6 +14,7 @@ import sillwright.walk.Choice;
 import sillwright.walk.Member;
 import sillwright.walk.Side;
 import sillwright.walk.Sighting;
+import sillwright.walk.Species;
 import sillwright.wood.Condition;
 import sillwright.wood.Damage;
 import sillwright.work.Repair;
@@ -51,7 +52,7 @@ final class WalkSheet {
         List<List<?>> rows = new ArrayList<>();
         List<Member> members = assessment.survey().membersOn(side.id());
         String species = most(members, Member::species), role = most(members, member -> Choice.said(member.role()));
-        if (!members.isEmpty()) all.add(p("Where the table says no more, a member is of " + species + " and " + role + "."));
+        if (!members.isEmpty()) all.add(p("Where the table says no more, a member is of " + Species.said(species) + " and " + role + "."));
         for (Member member : members) rows.add(row(assessment, member, numbers.get(member.id()), species, role, units));
         if (rows.isEmpty()) all.add(p("No member of this side was described."));
         all.addAll(Text.table(List.of("No.", "Member", "Size", "Condition", "Moisture", "Soft to", "Treatment"), List.of(4, 29, 22, 9, 7, 8, 21),
@@ -94,7 +95,7 @@ final class WalkSheet {
         String kind = Choice.said(member.kind());
         List<String> more = new ArrayList<>();
         if (!Said.title(member).contains(kind)) more.add(kind);
-        if (!member.species().equals(species)) more.add(member.species());
+        if (!member.species().equals(species)) more.add(Species.said(member.species()));
         if (!Choice.said(member.role()).equals(role)) more.add(Choice.said(member.role()));
         return more.isEmpty() ? "" : " (" + String.join(", ", more) + ")";
     }

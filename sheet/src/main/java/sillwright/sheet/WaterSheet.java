@@ -161,9 +161,9 @@ final class WaterSheet {
         Units units = assessment.settings().units();
         List<List<?>> rows = new ArrayList<>();
         for (WaterFindings.GutterCheck check : assessment.water().gutters())
-            rows.add(List.of(Said.sideTitle(assessment.survey(), check.side()) + ", " + check.edge(), Words.flow(check.inflowLs(), units),
-                    check.capacityLs() > 0 ? Words.flow(check.capacityLs(), units) : "no gutter",
-                    check.downspoutLs() > 0 ? Words.flow(check.downspoutLs(), units) : "none", check.overflows()
+            rows.add(List.of(Said.sideTitle(assessment.survey(), check.side()) + ", " + check.edge(), n(Words.flow(check.inflowLs(), units)),
+                    check.capacityLs() > 0 ? n(Words.flow(check.capacityLs(), units)) : "no gutter",
+                    check.downspoutLs() > 0 ? n(Words.flow(check.downspoutLs(), units)) : "none", check.overflows()
                             ? List.of(act("overflows"), new Node.Text(". " + rain(check))) : rain(check)));
         if (rows.isEmpty()) return List.of();
         List<Markup> all = new ArrayList<>(List.of(h3("gutters", "Gutters against the rain they are sized for")));

@@ -31,8 +31,8 @@ final class WoodOutlooks {
             else rows.add(row(outlook.get(), place, title));
         }
         double limit = assessment.wood().outlooks().values().iterator().next().limit();
-        all.addAll(table(List.of("Where", "Member", "Liquid water on it", "Moisture", "Dry to " + Words.percent(limit) + ", the water stopped", "Next grade of decay",
-                "water stopped", "20 years"), List.of(6, 22, 10, 7, 23, 11, 9, 12), rows));
+        all.addAll(table(List.of("Where", "Member", "Liquid water on it", "Moisture", "Dry to " + Words.percent(limit) + ", the water stopped", "Years to the next grade of decay",
+                "with the water stopped", "20 years"), List.of(7, 22, 10, 7, 22, 11, 9, 12), rows));
         all.add(small("Next grade: slight, moderate or severe decay, or as good as failed. 20 years: the strip runs from now to 20 years on, its height from sound to failed. Firm and hatched: with the water as it is, and its bounds; dashed: with the water stopped."));
         if (rows.stream().anyMatch(row -> row.get(4).toString().contains("*")))
             all.add(small("* with its coat taken off there, and a sheet hung before it that keeps rain out and lets air by."));
@@ -60,8 +60,14 @@ final class WoodOutlooks {
 
     private static String unit(double days) { return days < 21 ? "d" : "wk"; }
 
+    /// `4`, or with its bounds where they differ from it.
+    private static String years(Interval years) {
+        String low = Words.number(years.low(), 0), high = Words.number(years.high(), 0), said = Words.number(years.median(), 0);
+        return low.equals(high) ? said : said + " (" + low + " to " + high + ")";
+    }
+
     private static String next(Forecast forecast) {
-        return forecast.yearsToNext().map(years -> Words.number(years.median(), 0) + " years (" + Words.number(years.low(), 0) + " to " + Words.number(years.high(), 0) + ")")
-                .orElse("over " + Forecast.LONGEST_YEARS + " years");
+        return forecast.yearsToNext().map(WoodOutlooks::years)
+                .orElse("over " + Forecast.LONGEST_YEARS);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import sillwright.Assessment;
 import sillwright.measure.Units;
 import sillwright.measure.Words;
+import sillwright.walk.Species;
 import sillwright.work.Costing;
 import sillwright.work.DesignWords;
 import sillwright.work.Repair;
@@ -89,7 +90,7 @@ final class WorkSheet {
             all.add(h3("cuts", "Cut list"));
             all.add(small("Lengths are net; each cut takes its kerf. Check every piece against the building before sawing. Hatched in the bars: left over. Where nothing else is said, no layout uses less stock."));
             all.addAll(cuts(work, units));
-            if (!work.leftOvers().isEmpty()) all.add(notes("Rests to keep: " + String.join("; ", work.leftOvers().stream().map(left -> left.species() + " " + left.name() + " " + Said.length(left.lengthMm(), units) + " (bar " + left.bar() + ")").toList()) + "."));
+            if (!work.leftOvers().isEmpty()) all.add(notes("Rests to keep: " + String.join("; ", work.leftOvers().stream().map(left -> Species.said(left.species()) + " " + left.name() + " " + Said.length(left.lengthMm(), units) + " (bar " + left.bar() + ")").toList()) + "."));
         }
         return div("upright runon", all);
     }
@@ -119,7 +120,7 @@ final class WorkSheet {
                         Said.length(bar.stockMm(), units) + (bar.inHand() ? ", in the rack" : ""),
                         String.join("; ", bar.pieces().stream().map(piece -> piece.label() + " " + Said.length(piece.lengthMm(), units)).toList()),
                         Said.length(bar.longestLeftMm(), units), Text.drawing(CutDrawing.strip(plan, bar, longest, units))));
-        return table(List.of("Stock", "Length", "Pieces in order", "Left over", "The bar"), List.of(22, 6, 34, 9, 29), rows);
+        return table(List.of("Stock", "Length", "Pieces in order", "Left over", "The bar"), List.of(22, 8, 32, 9, 29), rows);
     }
 
     private static String saves(WorkFindings.CutPlan plan) { return plan.proven() ? "" : " (another layout might save up to " + Words.percent(plan.gap()) + ")"; }
