@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import sillwright.sheet.Markup;
 import sillwright.sheet.Node;
@@ -21,6 +23,10 @@ final class Html {
     private int level;
     private int tables;
     private boolean wide;
+    private List<String> heads = List.of();
+    private int column;
+    /// Whether what is written now breaks into lines.
+    private boolean flows = true;
 
     private Html(String first, int level) {
         this.first = first;
@@ -66,37 +72,72 @@ final class Html {
 
     private void write(Node node, StringBuilder out) {
         switch (node) {
+            case Node.Text(var words) when flows -> flowing(words, out);
             case Node.Text(var words) -> escape(words, out);
             case Markup element -> element(element, out);
         }
     }
 
+    /// A number with its unit: a measure, a share, a box to tick.
+    private static final Pattern WHOLE = Pattern.compile("(?:\\d+ ft )?\\d[\\d.,/-]*(?: \\d+/\\d+)? (?:in²|in³|in|ft²|ft³|ft|mm|m²|m³|mL|L|lb|kN|fl oz|gal|h|%|°F|°C)(?![\\p{L}\\d])|\\[ +]");
+
+    /// Words that break into lines: a number is not parted from its unit, nor a fraction from its whole.
+    private static void flowing(String words, StringBuilder out) {
+        Matcher whole = WHOLE.matcher(words);
+        int from = 0;
+        while (whole.find()) {
+            escape(words.substring(from, whole.start()), out);
+            out.append("<span class=\"n\">");
+            escape(whole.group(), out);
+            out.append("</span>");
+            from = whole.end();
+        }
+        escape(words.substring(from), out);
+    }
+
+    /// What holds no elements, or is drawn.
+    private static final Set<String> BARE = Set.of("svg", "title", "option", "textarea", "style", "script", "summary", "button");
+
     private void element(Markup element, StringBuilder out) {
+        boolean flowed = flows;
+        flows &= !BARE.contains(element.name());
+        tabled(element, out);
+        flows = flowed;
+    }
+
+    private void tabled(Markup element, StringBuilder out) {
         boolean wrapped = element.name().equals("table") && tables++ == 0 && !wide;
         // A table that is wider than a phone is moved under the finger, or by the keys; the page is not.
         if (wrapped) out.append("<div class=\"wide\" tabindex=\"0\">");
         boolean within = wide;
         wide |= element.get("class").equals("wide");
+        List<String> above = heads;
+        int at = column;
+        if (element.name().equals("table")) heads = element.all("th").stream().map(Markup::text).toList();
+        if (element.name().equals("tr")) column = 0;
         written(element, out);
+        heads = above;
+        if (element.name().equals("table")) column = at;
         wide = within;
         if (element.name().equals("table")) tables--;
         if (wrapped) out.append("</div>");
     }
 
     private void written(Markup element, StringBuilder out) {
-        boolean drawing = element.name().equals("svg");
+        boolean drawing = element.name().equals("svg"), sized = drawing && !element.get("width").isEmpty();
         String before = own;
         if (drawing) own = first + "-" + ++drawings + "-";
         String name = emptyHead(element) ? "td" : named(element.name());
         out.append('<').append(name);
         for (Markup.Attribute one : element.attributes()) {
             if (one.name().equals("style") || emptyHead(element) || drawing && (one.name().equals("xmlns") || one.name().equals("width") || one.name().equals("height"))) continue;
-            out.append(' ').append(one.name()).append("=\"");
+            out.append(' ').append(one.name()).append("=\"").append(sized && one.name().equals("class") ? "drawn " : "");
             escape(named(one), out);
             out.append('"');
         }
+        if (name.equals("td")) headed(out);
         // A drawing keeps its size on paper as its size on the screen, and shrinks with a narrow window.
-        if (drawing && !element.get("width").isEmpty()) out.append(" class=\"drawn\" width=\"").append(Math.round(parse(element.get("width")) * 4.6)).append('"');
+        if (sized) out.append(element.get("class").isEmpty() ? " class=\"drawn\"" : "").append(" width=\"").append(Math.round(parse(element.get("width")) * 4.6)).append('"');
         if (name.equals("th") && element.get("style").startsWith("width: ")) out.append(" class=\"w").append(Math.max(5, 5 * Math.round(parse(element.get("style")) / 5))).append('"');
         out.append('>');
         if (VOID.contains(element.name())) return;
@@ -104,6 +145,19 @@ final class Html {
         out.append("</").append(name).append('>');
         own = before;
     }
+
+    /// A cell of a broad table carries its head, which is said beside it where a narrow window sets its row as a paragraph.
+    private void headed(StringBuilder out) {
+        if (heads.size() >= BROAD && column < heads.size() && !heads.get(column).isBlank()) {
+            out.append(" data-head=\"");
+            escape(heads.get(column) + (heads.get(column).matches(".*[.?]") ? " " : ": "), out);
+            out.append('"');
+        }
+        column++;
+    }
+
+    /// A table of so many columns is too broad for a phone.
+    private static final int BROAD = 5;
 
     private static boolean emptyHead(Markup element) { return element.name().equals("th") && element.text().isBlank(); }
 

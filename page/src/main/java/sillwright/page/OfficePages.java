@@ -63,7 +63,9 @@ final class OfficePages {
     private void stage(Context ctx, Desk.Opened open, String stage) {
         StagePage page = StagePage.of(stage);
         List<Part> parts = page.parts(open, desks.of(open.building()).memory());
-        String head = Html.text("stage", Html.of("hgroup", Html.h(1, stage), Html.p(page.question())));
+        List<Markup> ways = parts.stream().flatMap(part -> part.head().map(words -> Html.of("li", Html.a("#" + part.id(), words))).stream()).toList();
+        List<Markup> way = ways.size() < 2 ? List.of() : List.of(Html.of("nav", Html.of("ul", ways)).with("class", "onpage").with("aria-label", "on this page"));
+        String head = Html.text("stage", Html.div("stage", Html.of("hgroup", Html.h(1, stage), Html.p(page.question())), way));
         Frame.say(ctx, stage + ", " + open.survey().name(), Optional.of(open.building()), open.survey().name(), stage,
                 head + "<div id=\"parts\" data-version=\"" + open.version() + "\" data-whole=\"" + open.whole() + "\">" + parts.stream().map(Part::light).collect(Collectors.joining()) + "</div>");
     }

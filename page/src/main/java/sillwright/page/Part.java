@@ -1,6 +1,8 @@
 package sillwright.page;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 
@@ -35,6 +37,14 @@ record Part(String id, String html, String tag) {
     String light() {
         String bare = DRAWN.matcher(closed()).replaceAll("$1 data-later=\"\"><p class=\"small\">The drawing comes when it is scrolled to.</p></div>");
         return bare.contains("tabindex=\"0\" data-later=") ? "<section data-light=\"\"" + bare.substring("<section".length()) : bare;
+    }
+
+    private static final Pattern HEAD = Pattern.compile("<h2[^>]*>([^<]*)</h2>");
+
+    /// The heading that it begins with, where it has one of its own.
+    Optional<String> head() {
+        Matcher head = HEAD.matcher(html);
+        return head.find() ? Optional.of(head.group(1).replace("&quot;", "\"").replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&")) : Optional.empty();
     }
 
     /// The part with its tag on it, as a page holds it.

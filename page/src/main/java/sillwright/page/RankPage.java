@@ -77,7 +77,7 @@ final class RankPage {
         String unit = portfolio.priced() ? portfolio.currency().isEmpty() ? "money" : portfolio.currency() : "hours";
         List<Markup> all = new ArrayList<>(List.of(Html.h(2, "What a budget buys most of")));
         Markup field = Html.of("input").with("type", "number").with("name", "budget").with("id", "budget").with("min", "0").with("step", "any").with("value", budget.map(value -> Words.number(value, 2).replace(",", "")).orElse(""));
-        all.add(Html.of("form", Html.of("label", "Budget, " + unit).with("for", "budget"), " ", field, " ", Html.of("button", "What does it buy?").with("type", "submit")).with("method", "get").with("action", "/buildings"));
+        all.add(Html.of("form", Html.of("label", "Budget, " + unit).with("for", "budget"), " ", field, " ", Html.of("button", "What does it buy?").with("type", "submit")).with("class", "budget").with("method", "get").with("action", "/buildings"));
         wrong.ifPresent(why -> all.add(Html.p(why).with("class", "wrong").with("role", "alert")));
         if (budget.isEmpty()) return all;
         all.add(Html.p(portfolio.sum(portfolio.spent()) + " of " + portfolio.sum(portfolio.budget()) + " buy most, proven: " + wood(portfolio.savedMl()) + " of original wood saved."));
