@@ -22,7 +22,10 @@ function words(app, {kind, says}) {
     case 'work-done': return `done: ${says.done.replaceAll('-', ' ')}${says.member ? ', ' + member(says.member) : ''}${says.words ? ': ' + says.words : ''}`;
     case 'decision': return `decided, ${says.verdict}: ${says.taken.replaceAll('-', ' ')}${says.member ? ', ' + member(says.member) : `, ${says.source.replaceAll('-', ' ')}`}${says.because ? ': ' + says.because : ''}`;
     case 'amend': return `mended: ${words(app, says)}`;
-    default: return `taken back${says.because ? ': ' + says.because : ''}`;
+    default: {
+      const target = app.entries.find(entry => entry.id === says.entry);
+      return `taken back${target && target.kind !== 'strike' ? ': ' + words(app, target) : ''}${says.because ? ` (${says.because})` : ''}`;
+    }
   }
 }
 
@@ -31,11 +34,11 @@ function book(app) {
   return {title: 'The book', body: [h('p', {class: 'small'}, `${all.length} entries; newest first. Nothing is ever wiped out: what is taken back stays, struck through.`),
     h('ul', {class: 'entries lines'}, shown.map(entry => {
       const struckBy = survey.struck.get(entry.id), open = now.open === entry.id;
-      return h('li', {class: struckBy ? 'struck' : null}, h('p', {}, struckBy ? h('s', {}, words(app, entry)) : words(app, entry), h('small', {}, ` ${when(entry.at)}, ${entry.author || entry.device || ''}`),
+      return h('li', {class: struckBy ? 'struck' : null}, h('p', {}, struckBy ? h('s', {}, words(app, entry)) : words(app, entry), h('small', {}, `${when(entry.at)}, ${entry.author || entry.device || ''}`),
         grave.has(entry.id) ? h('strong', {class: 'wrong'}, ' does not fit what is described, and is set aside') : null),
       struckBy ? button('bring-' + entry.id, 'Bring back', () => app.strike([struckBy], 'brought back'))
         : open ? h('div', {class: 'three', role: 'group', 'aria-label': 'Why is it taken back?'}, BECAUSE.map((why, i) => button(`why-${i}-${entry.id}`, why, () => app.strike([entry.id], why))))
-          : button('strike-' + entry.id, 'Take back', () => app.go({open: entry.id})));
+          : entry.kind === 'strike' ? button('strike-' + entry.id, 'Bring back', () => app.strike([entry.id], 'brought back')) : button('strike-' + entry.id, 'Take back', () => app.go({open: entry.id})));
     })), all.length > shown.length ? button('more', 'Older', () => app.go({more: shown.length + SHOWN}), {class: 'wide'}) : null]};
 }
 

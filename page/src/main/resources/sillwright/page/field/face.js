@@ -48,24 +48,32 @@ export function faceDrawing(survey, member, face, look, spot, choose) {
     svg.append(s('rect', {class: 'found', fill: fillOf('face', condition), x: left, y: top, width: Math.min(width, x + 17) - left, height: Math.min(height, y + 17) - top}));
   }
   const written = [];
-  // A depth stands beside its cross where there is room; the deepest have it first, and the crosses are all there.
-  const write = (x, y, words) => {
+  // A depth stands beside its cross where nothing is covered by it; the deepest have the room first, and the crosses are all there.
+  const write = (x, y, words, off) => {
     const wide = 9 * words.length;
-    if (x + wide > width + side - 14) x -= wide + 14;
-    const box = {left: x, right: x + wide, top: y - 13, bottom: y + 3};
-    if (written.some(other => box.left < other.right && box.right > other.left && box.top < other.bottom && box.bottom > other.top)) return;
-    written.push(box);
-    svg.append(s('text', {class: 'depth', x, y}, words));
+    for (const [left, line] of [[x + off, y - 4], [x - off - wide, y - 4], [x + off, y + 14], [x - off - wide, y + 14]]) {
+      const box = {left, right: left + wide, top: line - 12, bottom: line + 2};
+      if (box.left < -13 || box.right > width + side - 14 || written.some(other => box.left < other.right && box.right > other.left && box.top < other.bottom && box.bottom > other.top)) continue;
+      written.push(box);
+      svg.append(s('text', {class: 'depth', x: left, y: line}, words));
+      return;
+    }
   };
-  for (const probe of probes) svg.append(cross(...at(probe.alongMm, probe.acrossMm), 5));
-  for (const probe of [...probes].sort((a, b) => b.depthMm - a.depthMm)) {
+  for (const probe of probes) {
     const [x, y] = at(probe.alongMm, probe.acrossMm);
-    write(x + 5, y - 4, said(probe.depthMm, look.units).replace(/ (in|mm)$/, '') + (probe.ranOut ? '+' : ''));
+    svg.append(cross(x, y, 5));
+    written.push({left: x - 4, right: x + 4, top: y - 4, bottom: y + 4});
+  }
+  // A bare cross is sound.
+  for (const probe of probes.filter(one => one.depthMm > 0 || one.ranOut).sort((a, b) => b.depthMm - a.depthMm)) {
+    const [x, y] = at(probe.alongMm, probe.acrossMm);
+    write(x, y, said(probe.depthMm, look.units).replace(/ (in|mm)$/, '') + (probe.ranOut ? '+' : ''), 5);
   }
   for (const reading of survey.moistures.filter(one => one.member === member.id && one.face === face && inside(one))) {
     const [x, y] = at(reading.alongMm, reading.acrossMm);
     svg.append(drop(x, y, 7));
-    write(x + 8, y + 5, Math.round(reading.reading * 100) + '%');
+    written.push({left: x - 6, right: x + 6, top: y - 7, bottom: y + 7});
+    write(x, y, Math.round(reading.reading * 100) + '%', 8);
   }
   for (const photo of survey.photos.filter(one => one.pin?.member === member.id && one.pin.face === face && inside(one.pin))) {
     const [x, y] = at(photo.pin.alongMm, photo.pin.acrossMm);

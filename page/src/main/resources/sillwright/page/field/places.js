@@ -78,7 +78,7 @@ async function enter(app, one) {
 }
 
 function newBuilding(app) {
-  return {title: 'A building', body: [field(app, 'name', 'Its name, as people say it'), field(app, 'year', 'Year it was built, as near as you know', {inputmode: 'numeric'})],
+  return {title: 'A new building', body: [field(app, 'name', 'Its name, as people say it'), field(app, 'year', 'Year it was built, as near as you know', {inputmode: 'numeric'})],
     foot: [button('keep', 'Keep it', async () => {
       const {name = '', year = ''} = app.now.form ?? {}, id = slug(name), built = Number(year.trim());
       if (!id) return app.go({wrong: {field: 'name', what: 'write a name, such as House on Pond Lane'}});
@@ -103,7 +103,7 @@ function building(app) {
 
 function newSide(app) {
   const form = app.now.form ?? {}, example = app.units === 'us' ? "24' 6\"" : '7.5 m', free = Object.keys(BEARINGS);
-  return {title: 'A side', body: [
+  return {title: 'A new side', body: [
     h('p', {class: 'label'}, 'It looks to the'),
     choices('to', 'It looks to the', free.map(to => [to, to]), form.to, to => app.go({form: {...form, to}}), {class: 'four'}),
     app.now.wrong?.field === 'to' ? h('p', {class: 'wrong'}, app.now.wrong.what) : null,

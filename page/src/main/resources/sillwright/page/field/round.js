@@ -63,7 +63,7 @@ function round(app) {
     h('ol', {class: 'checks'}, held.checks.map((check, i) => {
       const asks = asksOf(check), place = app.survey.sides.get(check.side)?.title ?? check.side;
       return h('li', {class: asks.every(ask => answered(app, held, check, ask)) ? 'done' : null}, h('p', {class: 'small'}, [place, asks.length > 1 ? placeOf(check) : ''].filter(Boolean).join(': ')), asks.map((ask, j) => [
-        h('p', {}, h('b', {}, asks.length > 1 || !check.words ? ask.words : check.words), ask.expected ? ` Should be: ${ask.expected}.` : '', ask.last ? ` Last time: ${ask.last}.` : ''),
+        h('p', {}, h('b', {}, asks.length > 1 || !check.words ? ask.words : check.words)), ask.expected || ask.last ? h('p', {class: 'wanted'}, [ask.expected ? `Should be: ${ask.expected}.` : '', ask.last ? `Last time: ${ask.last}.` : ''].join(' ').trim()) : null,
         h('div', {class: 'pair'}, answers(app, held, check, ask, `${i}-${j}`))]));
     }))]};
 }

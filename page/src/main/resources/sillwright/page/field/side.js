@@ -86,7 +86,7 @@ function size(app) {
     h('div', {class: 'grid'}, sizesOf(now.kind, units).map(one => button(`size-${one[0]}-${one[1]}`, one.map(mm => said(mm, units)).join(' × '), () => add(one))))]};
 }
 
-const sideSigns = app => ({title: `Signs, ${app.side.title || app.side.id}`, body: signRows(app, null)});
+const sideSigns = app => ({title: `Signs: ${app.side.title || app.side.id}`, body: signRows(app, null)});
 
 const sidePhoto = app => ({title: 'A photo of this side', body: [takePhoto(app, null), photosOf(app, null)]});
 
