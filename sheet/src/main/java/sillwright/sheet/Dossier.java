@@ -20,14 +20,18 @@ import javax.xml.parsers.ParserConfigurationException;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PageSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.w3c.dom.Document;
@@ -39,7 +43,7 @@ import sillwright.walk.Side;
 /// The whole assessment on paper: a tagged PDF that carries its fonts, the answer on its first page.
 public final class Dossier {
     /// So many bytes of finished pages are held in memory, the rest in a file of the system's folder for such. Own choice.
-    private static final long IN_MEMORY = 32 << 20;
+    private static final long IN_MEMORY = 8 << 20;
 
     private Dossier() {}
 
@@ -103,11 +107,26 @@ public final class Dossier {
         builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A);
         builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
         builder.withProducer("Sillwright");
+        builder.usePageSupplier(new Fresh());
         builder.withW3cDocument(tree(written.apply(plates)), null);
         try (PdfBoxRenderer pages = builder.buildPdfRenderer()) {
             pages.createPDFWithoutClosing();
         }
     }
+
+    /// Gives one page after the other, and tidies the one before, which stands by then.
+    private static final class Fresh implements PageSupplier {
+        private final COSDictionary background = Tags.background();
+
+        @Override
+        public PDPage requestPage(PDDocument document, float wide, float high, int number, int shadow) {
+            if (document.getNumberOfPages() > 0) Tags.share(document.getPage(document.getNumberOfPages() - 1), background);
+            PDPage page = new PDPage(new PDRectangle(wide, high));
+            document.addPage(page);
+            return page;
+        }
+    }
+
 
     private static Document tree(Markup page) {
         try {

@@ -1,6 +1,7 @@
 package sillwright.sheet;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Set;
 
 import org.apache.pdfbox.cos.COSArray;
@@ -20,7 +21,25 @@ final class Tags {
 
     private static final Set<COSName> GROUPS = Set.of(COSName.getPDFName("THead"), COSName.getPDFName("TBody"), COSName.getPDFName("TFoot"));
 
+    private static final COSName BACKGROUND = COSName.getPDFName("Background");
+
     private Tags() {}
+
+    /// The lines and grounds of a finished page are no content, and each is marked so by a dictionary of its own: most of what a document of tables holds. One does for all.
+    static void share(PDPage page, COSDictionary background) {
+        COSDictionary marks = page.getResources().getCOSObject().getCOSDictionary(COSName.PROPERTIES);
+        if (marks == null) return;
+        for (COSName name : List.copyOf(marks.keySet())) {
+            COSDictionary mark = marks.getCOSDictionary(name);
+            if (mark != null && BACKGROUND.equals(mark.getCOSName(COSName.TYPE))) marks.setItem(name, background);
+        }
+    }
+
+    static COSDictionary background() {
+        COSDictionary background = new COSDictionary();
+        background.setItem(COSName.TYPE, BACKGROUND);
+        return background;
+    }
 
     static void mend(PDDocument document) throws IOException {
         for (PDPage page : document.getPages())
