@@ -86,13 +86,15 @@ class DoorLogTest {
     /// Names as an owner may give them, and what a stranger's request may hold.
     @Test
     void nothing_that_is_sent_begins_a_line_or_moves_a_terminal(@TempDir Path folder) throws Exception {
-        String forged = "x\r\n{\"at\":\"2026-01-01T00:00:00Z\",\"what\":\"let in\"}\u001b[2J\u0085\u2028\u202e\u007f\"";
+        String forged = "x\r\n{\"at\":\"2026-01-01T00:00:00Z\",\"what\":\"let in\"}";
+        String name = forged.substring(0, 40) + "\u001b[2J\u0085\u2028\u202e\u007f";
         try (OpenHouse house = new OpenHouse(folder)) {
-            house.code(house.owner(), "reader", forged.substring(0, 40) + "\u001b[2J\u0085\u2028\u007f");
+            house.code(house.owner(), "reader", name);
             house.ask("GET", "/api/%0d%0a%1b%5b2J%7b%22what%22:%22let%20in%22%7d", "", "");
             house.ask("POST", "/api/session", "{}", "", "Origin", "https://\",\"what\":\"let in");
             house.ask("GET", "/api/" + "a".repeat(3000), "", "");
         }
+        assertTrue(has(lines(folder.resolve("a.book")), "what", "code shown", "for", name.replace('\u007f', '?')));
         String all = Files.readString(folder.resolve("a.book.door.log"));
         assertTrue(all.chars().allMatch(c -> c == '\n' || c >= 0x20 && c < 0x7f), all);
         for (JsonNode line : lines(folder.resolve("a.book"))) {
