@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -66,7 +68,7 @@ final class DeskApi {
 
     private void say(Context ctx) {
         JsonNode sent = Wire.json(ctx, MOST_BYTES);
-        for (String field : sent.propertyNames()) if (!List.of("kind", "says", "stage", "known").contains(field)) throw new Refused(field, "is not known here", "send kind, says, and stage and known to be shown a page's parts");
+        for (String field : sent.propertyNames()) if (!List.of("kind", "says", "stage", "known", "near").contains(field)) throw new Refused(field, "is not known here", "send kind, says, and stage, known and near to be shown a page's parts");
         Desk desk = desk(ctx);
         Desk.Opened before = desk.direct();
         Body body = Sync.body(sent);
@@ -77,7 +79,7 @@ final class DeskApi {
         Desk.Opened after = desk.direct();
         ObjectNode root = Wire.object().put("entry", entry.id()).put("version", after.version()).put("whole", after.whole()).put("since", since);
         touched(root, before.assessment(), after.assessment());
-        if (sent.has("stage")) show(root, desk, after, sent.get("stage").asString(""), tags(sent.path("known")));
+        if (sent.has("stage")) show(root, desk, after, sent);
         ctx.status(201);
         Wire.say(ctx, root);
     }
@@ -90,12 +92,12 @@ final class DeskApi {
     /// The whole road over what the book has now: waits for it, and tells all that changed since a version that was told before.
     private void whole(Context ctx) {
         JsonNode sent = Wire.json(ctx, MOST_BYTES);
-        for (String field : sent.propertyNames()) if (!List.of("stage", "known", "since").contains(field)) throw new Refused(field, "is not known here", "send stage and known to be shown a page's parts, and since as it was told");
+        for (String field : sent.propertyNames()) if (!List.of("stage", "known", "near", "since").contains(field)) throw new Refused(field, "is not known here", "send stage, known and near to be shown a page's parts, and since as it was told");
         Desk desk = desk(ctx);
         Desk.Opened now = desk.open();
         ObjectNode root = Wire.object().put("version", now.version());
         touched(root, desk.whole(sent.path("since").asString("")).map(Desk.Opened::assessment).orElse(now.assessment()), now.assessment());
-        if (sent.has("stage")) show(root, desk, now, sent.get("stage").asString(""), tags(sent.path("known")));
+        if (sent.has("stage")) show(root, desk, now, sent);
         Wire.say(ctx, root);
     }
 
@@ -123,7 +125,7 @@ final class DeskApi {
         Desk desk = desk(ctx);
         Desk.Opened open = desk.soon();
         ObjectNode root = Wire.object().put("version", open.version()).put("whole", open.whole());
-        show(root, desk, open, ctx.pathParam("stage"), Map.of());
+        show(root, desk, open, ctx.pathParam("stage"), Map.of(), Optional.empty());
         Wire.say(ctx, root);
     }
 
@@ -142,13 +144,23 @@ final class DeskApi {
         return tags;
     }
 
+    private static void show(ObjectNode root, Desk desk, Desk.Opened open, JsonNode sent) {
+        if (sent.has("near") && !sent.get("near").isArray()) throw new Refused("near", "is no list", "list the parts that are in sight, or leave it out to be sent all");
+        Optional<Set<String>> near = sent.has("near") ? Optional.of(sent.get("near").valueStream().map(id -> id.asString("")).collect(Collectors.toSet())) : Optional.empty();
+        show(root, desk, open, sent.get("stage").asString(""), tags(sent.path("known")), near);
+    }
+
     /// The parts of a page that differ from those that the asker has, and the order of all.
-    private static void show(ObjectNode root, Desk desk, Desk.Opened open, String stage, Map<String, String> known) {
+    ///
+    /// @param near the parts that the asker sees; what differs of the others that it has is only named. All are sent where it is empty
+    private static void show(ObjectNode root, Desk desk, Desk.Opened open, String stage, Map<String, String> known, Optional<Set<String>> near) {
         ObjectNode parts = root.putObject("parts");
-        ArrayNode order = root.putArray("order");
+        ArrayNode stale = root.putArray("stale"), order = root.putArray("order");
         for (Part part : StagePage.of(stage).parts(open, desk.memory())) {
             order.add(part.id());
-            if (!part.tag().equals(known.get(part.id()))) parts.put(part.id(), part.tagged());
+            if (part.tag().equals(known.get(part.id()))) continue;
+            if (near.isPresent() && known.containsKey(part.id()) && !near.get().contains(part.id())) stale.add(part.id());
+            else parts.put(part.id(), part.tagged());
         }
     }
 

@@ -1,7 +1,10 @@
 package sillwright.page;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
@@ -9,21 +12,48 @@ import java.util.zip.CRC32;
 import sillwright.sheet.Markup;
 
 /// A part of a page that is shown anew when what it shows has changed, and is left alone otherwise.
-///
-/// @param id   the same whenever the page is asked for
-/// @param html the whole part
-/// @param tag  changes whenever the words do
-record Part(String id, String html, String tag) {
+final class Part {
+    /// Tags that are counted differ from those of a server that was begun another time.
+    private static final String BEGUN = Long.toHexString(System.nanoTime()) + "-";
+    private static final AtomicLong COUNTED = new AtomicLong();
+
+    private final String id, tag;
+    private Optional<Supplier<String>> writes;
+    private String html = "";
+
+    private Part(String id, String tag, Supplier<String> writes) {
+        this.id = id;
+        this.tag = tag;
+        this.writes = Optional.of(writes);
+    }
+
     static Part of(String id, Object... inside) { return of("part", id, inside); }
 
     /// A part that follows a change only once the whole road is walked: until then the page says so beside it.
     static Part later(String id, Object... inside) { return of("part later", id, inside); }
 
+    /// A part that takes a while to draw, and is drawn once somebody wants to see it: whoever makes it keeps it for as long as it would show the same.
+    static Part drawn(String id, Supplier<List<Markup>> inside) { return new Part(id, BEGUN + COUNTED.incrementAndGet(), () -> html("part", id, inside.get())); }
+
     private static Part of(String look, String id, Object[] inside) {
-        String html = Html.text(id, Markup.of("section", inside).with("class", look).with("id", id), 2);
+        String html = html(look, id, List.of(inside));
         CRC32 sum = new CRC32();
         sum.update(html.getBytes(StandardCharsets.UTF_8));
-        return new Part(id, html, Long.toHexString(sum.getValue()) + Integer.toHexString(html.length()));
+        return new Part(id, Long.toHexString(sum.getValue()) + Integer.toHexString(html.length()), () -> html);
+    }
+
+    private static String html(String look, String id, List<?> inside) { return Html.text(id, Markup.of("section", inside).with("class", look).with("id", id), 2); }
+
+    /// The same whenever the page is asked for.
+    String id() { return id; }
+
+    /// Changes whenever what is shown does.
+    String tag() { return tag; }
+
+    synchronized String html() {
+        writes.ifPresent(write -> html = write.get());
+        writes = Optional.empty();
+        return html;
     }
 
     private static final Pattern DRAWN = Pattern.compile("(<div class=\"sheet\" tabindex=\"0\")><svg .*?</svg></div>", Pattern.DOTALL);
@@ -43,10 +73,10 @@ record Part(String id, String html, String tag) {
 
     /// The heading that it begins with, where it has one of its own.
     Optional<String> head() {
-        Matcher head = HEAD.matcher(html);
+        Matcher head = HEAD.matcher(html());
         return head.find() ? Optional.of(head.group(1).replace("&quot;", "\"").replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&")) : Optional.empty();
     }
 
     /// The part with its tag on it, as a page holds it.
-    String tagged() { return "<section data-tag=\"" + tag + "\"" + html.substring("<section".length()); }
+    String tagged() { return "<section data-tag=\"" + tag + "\"" + html().substring("<section".length()); }
 }

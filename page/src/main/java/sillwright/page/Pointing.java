@@ -33,7 +33,7 @@ final class Pointing {
         Shown shown = new Shown(onSide(open.survey(), side), members.stream().map(member -> a.wood().of(member.id())).toList(),
                 a.work().repairs().stream().filter(repair -> repair.damage().member().side().equals(side.id())).toList(),
                 a.water().toStop().stream().filter(source -> source.side().equals(side.id())).toList(), side.id(), stage, a.settings().units());
-        return memory.of(shown, () -> draw(open, side, stage));
+        return memory.of(shown, () -> Part.drawn("elevation-" + side.id(), () -> draw(open, side, stage)));
     }
 
     private static Survey onSide(Survey survey, Side side) {
@@ -43,14 +43,14 @@ final class Pointing {
 
     private static boolean on(Survey survey, String member, Side side) { return survey.members().containsKey(member) && survey.members().get(member).side().equals(side.id()); }
 
-    private static Part draw(Desk.Opened open, Side side, String stage) {
+    private static List<Markup> draw(Desk.Opened open, Side side, String stage) {
         Drawing drawing = Elevation.draw(open.assessment(), side.id());
         List<Markup> targets = new ArrayList<>();
         for (Markup polygon : drawing.svg().all("polygon")) if (!polygon.get("data-member").isEmpty()) targets.add(member(open, polygon, stage));
         for (Markup line : drawing.svg().all("line")) if (!line.get("data-probe").isEmpty()) probe(open, line, stage).ifPresent(targets::add);
         Markup picture = drawing.svg().with("class", "elevation").with("role", "group").with("aria-label", drawing.title()).has(Markup.of("g", targets).with("class", "targets"));
         Markup tools = Html.div("tools", tool("closer", "closer"), tool("wider", "wider"), tool("left", "left"), tool("right", "right"), tool("whole", "all"));
-        return Part.of("elevation-" + side.id(), Html.h(2, Pages.title(side)), Html.div("pointing", tools, Html.div("sheet", bare(picture))).with("data-pan", ""),
+        return List.of(Html.h(2, Pages.title(side)), Html.div("pointing", tools, Html.div("sheet", bare(picture))).with("data-pan", ""),
                 Html.of("details", Html.of("summary", "The drawing in words"), Html.small(drawing.told())));
     }
 

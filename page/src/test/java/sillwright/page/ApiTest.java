@@ -98,7 +98,8 @@ class ApiTest {
                 new Call(b + "/say", "post", 201, PORCH + "/say", json(decision.toString()), "application/json"),
                 new Call(b + "/say", "post", 400, PORCH + "/say", json(decision.toString().replace("to be looked at next year", "")), "application/json"),
                 new Call(b + "/say", "post", 400, PORCH + "/say", json("{\"kind\":\"probe\",\"says\":{}}"), "application/json"),
-                new Call(b + "/whole", "post", 200, PORCH + "/whole", json("{\"since\":\"\",\"stage\":\"work\",\"known\":{}}"), "application/json"),
+                new Call(b + "/whole", "post", 200, PORCH + "/whole", json("{\"since\":\"\",\"stage\":\"work\",\"known\":{\"work-plan\":\"1\"},\"near\":[\"work-list\"]}"), "application/json"),
+                new Call(b + "/whole", "post", 400, PORCH + "/whole", json("{\"stage\":\"work\",\"near\":\"work-list\"}"), "application/json"),
                 new Call(b + "/parts/{stage}/{part}", "get", 200, PORCH + "/parts/wood/member-" + id), new Call(b + "/parts/{stage}/{part}", "get", 404, PORCH + "/parts/wood/none"),
                 new Call(b + "/parts/{stage}", "get", 200, PORCH + "/parts/work"), new Call(b + "/progress", "get", 200, PORCH + "/progress"),
                 new Call(photo, "put", 201, "/api/photos/" + digest, Optional.of(picture), "image/png"), new Call(photo, "put", 200, "/api/photos/" + digest, Optional.of(picture), "image/png"),
@@ -136,6 +137,19 @@ class ApiTest {
         ObjectNode whole = ((ObjectNode) schema.deepCopy()).put("$schema", "https://json-schema.org/draft/2020-12/schema");
         whole.set("components", doc.get("components"));
         return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(whole.toString(), InputFormat.JSON).validate(answer, InputFormat.JSON).stream().map(String::valueOf).limit(5).toList();
+    }
+
+    @Test
+    void what_differs_out_of_sight_is_named_and_what_is_in_sight_or_new_is_sent() throws Exception {
+        JsonNode all = Wire.JSON.readTree(ask("POST", PORCH + "/whole", json("{\"stage\":\"work\"}"), "application/json").body());
+        List<String> order = all.get("order").valueStream().map(JsonNode::asString).toList();
+        assertTrue(order.size() > 3 && all.get("stale").isEmpty() && all.get("parts").size() == order.size());
+        String known = "\"known\":{\"" + order.get(0) + "\":\"old\",\"" + order.get(1) + "\":\"old\",\"" + order.get(2) + "\":\"" + all.get("parts").get(order.get(2)).asString().replaceFirst("(?s).*?data-tag=\"([^\"]*)\".*", "$1") + "\"}";
+        JsonNode some = Wire.JSON.readTree(ask("POST", PORCH + "/whole", json("{\"stage\":\"work\"," + known + ",\"near\":[\"" + order.get(1) + "\"]}"), "application/json").body());
+        assertEquals(List.of(order.get(0)), some.get("stale").valueStream().map(JsonNode::asString).toList());
+        Set<String> sent = new TreeSet<>(order.subList(3, order.size()));
+        sent.add(order.get(1));
+        assertEquals(sent, new TreeSet<>(some.get("parts").propertyNames()));
     }
 
     @Test

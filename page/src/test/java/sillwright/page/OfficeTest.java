@@ -97,6 +97,25 @@ class OfficeTest {
     }
 
     @Test
+    void what_a_change_touches_out_of_sight_is_brought_by_itself() {
+        try (BrowserContext profile = chromium.profile(Chromium.Window.PHONE, ColorScheme.LIGHT)) {
+            Page page = go(profile, "b/porch-alone/wood");
+            Locator list = page.locator("details[data-forms]").last(), depth = list.locator("form.reading input[name=depth]").first();
+            list.locator("summary").click();
+            depth.fill("5/16 in");
+            // The elevation that the reading is drawn on stands a long way up the page.
+            page.waitForResponse(answer -> answer.url().contains("/parts/wood/elevation-"), () -> depth.press("Enter"));
+            page.locator("#parts[data-whole=true]:not(:has([data-stale]))").waitFor();
+            assertEquals(List.of(), page.evaluate("""
+                    async () => {
+                        const {parts} = await (await fetch('/api/buildings/porch-alone/parts/wood')).json();
+                        return Object.entries(parts).filter(([id, html]) => !html.includes(`data-tag="${document.getElementById(id)?.dataset.tag}"`)).map(([id]) => id);
+                    }"""));
+            chromium.calm();
+        }
+    }
+
+    @Test
     void a_link_to_a_reading_opens_the_list_that_it_lies_in() {
         try (BrowserContext profile = chromium.profile(Chromium.Window.PHONE, ColorScheme.LIGHT)) {
             String id = book.read("porch-alone").fold().probes().getFirst().entry();

@@ -23,17 +23,29 @@ function element(html) {
 
 const known = () => Object.fromEntries([...document.querySelectorAll('#parts > .part')].map(part => [part.id, part.dataset.tag]));
 
-/** Puts new parts in their places; what was open stays open, and the focus stays where it was. */
-function place({parts, order, version}) {
+/** Puts a new part in the place of what it was; what was open in it stays open. */
+function swap(old, fresh) {
+  const open = [...old.querySelectorAll('details')].map(one => one.open);
+  fresh.querySelectorAll('details').forEach((one, i) => { one.open = open[i] ?? false; });
+  old.replaceWith(fresh);
+  dress(fresh);
+}
+
+/** Puts new parts in their places; the focus stays where it was. What changed out of sight is asked for when it comes near. */
+function place({parts, stale = [], order, version}) {
   const all = document.getElementById('parts'), focused = document.activeElement?.closest('form.reading, form.decide')?.id, field = document.activeElement?.name;
   for (const [id, html] of Object.entries(parts)) {
     const fresh = element(html), old = document.getElementById(id);
-    if (old) {
-      const open = [...old.querySelectorAll('details')].map(one => one.open);
-      fresh.querySelectorAll('details').forEach((one, i) => { one.open = open[i] ?? false; });
-      old.replaceWith(fresh);
-    } else all.append(fresh);
-    dress(fresh);
+    if (old) swap(old, fresh);
+    else {
+      all.append(fresh);
+      dress(fresh);
+    }
+  }
+  for (const id of stale) {
+    const part = document.getElementById(id);
+    part.dataset.stale = '';
+    near.observe(part);
   }
   let last = null;
   for (const id of order) {
@@ -77,7 +89,7 @@ async function change(body, form, undo = true) {
   if (wrong) wrong.textContent = '';
   form?.querySelectorAll('[aria-invalid]').forEach(one => one.removeAttribute('aria-invalid'));
   const from = performance.now();
-  const said = await send(`${api(building)}/say`, {...body, stage, known: known()});
+  const said = await send(`${api(building)}/say`, {...body, stage, known: known(), near: [...new Set([...sighted, ...form ? [form.closest('.part').id] : []])]});
   place(said);
   touched(said.entry, said.touched, undo, said.whole);
   const parts = document.getElementById('parts');
@@ -92,9 +104,10 @@ const painted = () => document.hidden ? Promise.resolve() : new Promise(done => 
 
 /** What rests on the whole road comes when it is walked. */
 async function settle(since, entry, undo) {
-  const said = await send(`${api(building)}/whole`, {since, stage, known: known()});
+  const said = await send(`${api(building)}/whole`, {since, stage, known: known(), near: [...sighted]});
   place(said);
   document.getElementById('parts').dataset.whole = true;
+  fillRest().catch(thrown => say(thrown.message));
   const aside = document.getElementById('touched');
   if (entry && !aside.hidden && aside.dataset.entry === entry) touched(entry, said.touched, undo);
 }
@@ -254,12 +267,16 @@ function pan(holder) {
   });
 }
 
-/** A part as the server has it, unless it changed meanwhile: a change brings all of its own. */
-async function again(part, how = '') {
+/** A part as the server has it. */
+async function asked(part, how = '') {
   const answer = await fetch(`${api(building)}/parts/${stage}/${encodeURIComponent(part.id)}${how}`);
-  if (!answer.ok) return null;
-  const {tag, html} = await answer.json();
-  return tag === part.dataset.tag ? element(html) : null;
+  return answer.ok ? answer.json() : null;
+}
+
+/** The same, unless it changed meanwhile: a change brings all of its own. */
+async function again(part, how) {
+  const now = await asked(part, how);
+  return now?.tag === part.dataset.tag ? element(now.html) : null;
 }
 
 /** The forms of a list of readings, which the page was sent without, come when it is opened. */
@@ -283,25 +300,48 @@ async function fill(part) {
   if (!whole) return;
   part.querySelectorAll('.sheet').forEach((old, i) => { if ('later' in old.dataset && fresh[i]) old.replaceWith(fresh[i]); });
 }
+
+/** A part that changed while it was out of sight. What changes it again meanwhile marks it again. */
+async function renew(part) {
+  while (part.isConnected && 'stale' in part.dataset) {
+    delete part.dataset.stale;
+    const now = await asked(part).catch(thrown => {
+      part.dataset.stale = '';
+      throw thrown;
+    });
+    if (now && part.isConnected && !('stale' in part.dataset)) swap(part, element(now.html));
+  }
+}
+
 const near = new IntersectionObserver(seen => {
   for (const {target, isIntersecting} of seen) if (isIntersecting) {
     near.unobserve(target);
-    fill(target).catch(thrown => say(thrown.message));
+    ('stale' in target.dataset ? renew(target) : fill(target)).catch(thrown => say(thrown.message));
   }
 }, {rootMargin: '1200px'});
 
+/** The parts in the window and a little about it. */
+const sighted = new Set();
+const sight = new IntersectionObserver(seen => {
+  for (const {target, isIntersecting} of seen) isIntersecting ? sighted.add(target.id) : sighted.delete(target.id);
+}, {rootMargin: '300px'});
+
 /** The rest follow when the page is at rest, so that a print has them all. */
 async function fillRest() {
-  for (const part of document.querySelectorAll('.part[data-light]')) {
+  for (const part of document.querySelectorAll('.part[data-light], .part[data-stale]')) {
     await new Promise(rest => requestIdleCallback(rest));
-    if ('light' in part.dataset) await fill(part);
+    if ('stale' in part.dataset) await renew(part);
+    else if ('light' in part.dataset) await fill(part);
   }
 }
 
 /** What needs a hand of the script's in a part that was just put on the page. */
 function dress(part) {
   part.querySelectorAll('[data-pan]').forEach(pan);
-  part.querySelectorAll('.part[data-light]').forEach(one => near.observe(one));
+  for (const one of part === document ? document.querySelectorAll('#parts > .part') : [part]) {
+    sight.observe(one);
+    if ('light' in one.dataset) near.observe(one);
+  }
 }
 
 dress(document);
