@@ -2,6 +2,7 @@ package sillwright.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -107,6 +108,11 @@ public final class Words {
         if (probability < 0.005 && probability > 0) return "under 1 %";
         return percent(probability);
     }
+
+    private static final List<String> MONTHS = List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
+
+    /// `12 Jun 2026`.
+    public static String day(LocalDate day) { return day.getDayOfMonth() + " " + MONTHS.get(day.getMonthValue() - 1) + " " + day.getYear(); }
 
     /// `one`, `one and two`, `one, two and three`.
     public static String list(List<String> parts) {

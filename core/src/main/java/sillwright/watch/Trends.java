@@ -217,7 +217,7 @@ final class Trends {
             case NO_TREND -> (wet ? "stays wet; " : "") + "no trend that stands out of the noise" + (one.what() == What.PAINT ? "." : ", within " + amount(one.what(), most) + " a year.");
             case RISING -> (one.what() == What.MOISTURE ? "grows wetter by " : one.what() == What.DEPTH ? "goes deeper by " : "more signs of failing by ") + rate + ".";
             case FALLING -> (one.what() == What.MOISTURE ? "grows drier by " : one.what() == What.DEPTH ? "reads shallower by " : "fewer signs of failing by ") + rate + ".";
-        } + one.changed().map(day -> " Its level changed before " + day + ".").orElse("")
+        } + one.changed().map(day -> " Its level changed before " + Words.day(day) + ".").orElse("")
                 + (one.what() == What.DEPTH && !Double.isNaN(last.expected()) ? " Now " + Words.length(last.value(), units) + " deep in the mean, " + Words.length(last.expected(), units) + " by the forecast." : "")
                 + (one.what() == What.MOISTURE ? " Last " + Words.percent(last.value()) + " where dry wood shows " + Words.percent(last.expected()) + (past.tells(last.day()) ? " in the weather since." : ".") : "");
         return new Trend(one.what(), one.side(), one.member(), one.place(), one.points(), one.slope(), one.low(), one.high(), p, way, one.changed(), words, one.basis());

@@ -230,7 +230,7 @@ public final class Verdicts {
     }
 
     static String named(WorkDone work) {
-        return work.against().map(source -> Source.valueOf(source.toUpperCase(java.util.Locale.ROOT).replace('-', '_')).words() + " was seen to").orElse(work.said()) + " on " + work.on();
+        return work.against().map(source -> Source.valueOf(source.toUpperCase(java.util.Locale.ROOT).replace('-', '_')).words() + " was seen to").orElse(work.said()) + " on " + Words.day(work.on());
     }
 
     private String words(WorkDone work, State state, double failing, List<Verdict.Place> places, Optional<LocalDate> told, boolean read) {

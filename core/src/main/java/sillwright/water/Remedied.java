@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import sillwright.measure.Basis;
+import sillwright.measure.Words;
 import sillwright.walk.Choice;
 import sillwright.walk.Survey;
 import sillwright.walk.WorkDone;
@@ -32,7 +33,7 @@ final class Remedied {
             }
             long done = last.get().dayMs();
             all.add(spanned(one, one.prior(), one.reasons(), new Span(Long.MIN_VALUE, done)));
-            Reason seenTo = new Reason(last.get().what().said() + " on " + last.get().what().on(), logOdds(STILL) - logOdds(one.prior()), Optional.empty());
+            Reason seenTo = new Reason(last.get().what().said() + " on " + Words.day(last.get().what().on()), logOdds(STILL) - logOdds(one.prior()), Optional.empty());
             all.add(spanned(one, STILL, List.of(seenTo), new Span(done, Long.MAX_VALUE)));
         }
         return all;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import sillwright.measure.Words;
 import sillwright.work.WorkFindings.SafeSide;
 import sillwright.work.WorkFindings.Task;
 import sillwright.work.WorkFindings.TaskKind;
@@ -55,7 +56,7 @@ public record DayPlan(LocalDate day, int number, int of, List<Item> items, List<
                 int before = done.getOrDefault(stint.activity(), 0), now = done.merge(stint.activity(), stint.minutes(), Integer::sum);
                 items.add(new Item(task, stint.crew() + 1, stint.minutes(), before > 0, now >= Math.round(60 * task.hours()), work.repairs().stream().filter(repair -> task.refs().contains(repair.id())).toList()));
             }
-            String then = i + 1 == order.size() ? "" : order.get(i + 1) + ": " + work.tasks().get(days.get(order.get(i + 1)).getFirst().activity()).title();
+            String then = i + 1 == order.size() ? "" : Words.day(order.get(i + 1)) + ": " + work.tasks().get(days.get(order.get(i + 1)).getFirst().activity()).title();
             plans.add(day(work, order.get(i), i + 1, order.size(), items, then));
         }
         return List.copyOf(plans);

@@ -66,4 +66,8 @@ class WordsTest {
             Locale.setDefault(before);
         }
     }
+
+    @ParameterizedTest
+    @CsvSource({"2026-06-12, 12 Jun 2026", "2025-12-01, 1 Dec 2025"})
+    void a_day_is_said_as_one_writes_it(LocalDate day, String said) { assertEquals(said, Words.day(day)); }
 }

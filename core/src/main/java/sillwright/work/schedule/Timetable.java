@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+import sillwright.measure.Words;
+
 /// An order of work on the calendar.
 ///
 /// @param slots      of each activity, in the year whose end is the one at the confidence
@@ -43,9 +45,9 @@ public record Timetable(List<Slot> slots, List<Stint> stints, double confidence,
 
     /// What is known of the end, in a sentence.
     public String words() {
-        String sure = years > 1 ? "In " + Math.round(100 * confidence) + " of 100 generated years all is done by " + finish + ", in half of them by " + middle + ". "
-                : "All is done by " + finish + " if every day is dry and warm: no weather is known here. ";
-        return sure + (proven() ? "No order of work ends earlier." : "No order of work ends before " + bound + ", so at most " + gapDays() + (gapDays() == 1 ? " day" : " days") + " could be saved.")
-                + wetMonth.map(wet -> " Where every second fit day of " + Month.of(wet.month()).getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " is lost, the end moves to " + wet.finish() + ".").orElse("");
+        String sure = years > 1 ? "In " + Math.round(100 * confidence) + " of 100 generated years all is done by " + Words.day(finish) + ", in half of them by " + Words.day(middle) + ". "
+                : "All is done by " + Words.day(finish) + " if every day is dry and warm: no weather is known here. ";
+        return sure + (proven() ? "No order of work ends earlier." : "No order of work ends before " + Words.day(bound) + ", so at most " + gapDays() + (gapDays() == 1 ? " day" : " days") + " could be saved.")
+                + wetMonth.map(wet -> " Where every second fit day of " + Month.of(wet.month()).getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " is lost, the end moves to " + Words.day(wet.finish()) + ".").orElse("");
     }
 }
