@@ -74,11 +74,14 @@ final class DaySheet {
         for (Repair.Need need : day.needs()) bring.add(List.of("[  ]", Counted.words(need, units)));
         for (String tool : day.bring()) bring.add(List.of("[  ]", Words.sentence(tool)));
         List<List<?>> mind = new ArrayList<>();
-        for (String caution : day.cautions()) mind.add(List.of(Words.sentence(caution) + "."));
+        for (String caution : day.cautions()) mind.add(List.of(Words.sentence(bare(caution)) + "."));
         all.add(pair(table(List.of("", "To have at hand"), List.of(8, 92), bring), mind.isEmpty() ? List.of() : table(List.of("To mind today"), List.of(100), mind)));
         for (String rest : day.rests()) all.add(p(b("Leave alone: "), rest + "."));
         return all;
     }
+
+    /// Without the section behind it, which stands with the duties of the side: a sheet that is read each morning is read when it is short.
+    private static String bare(String caution) { return caution.replaceFirst(" \\((?:[^()]|\\([^()]*\\))*\\)$", ""); }
 
     /// Its own words without the list of members, which follows.
     private static String said(DayPlan.Item item) {

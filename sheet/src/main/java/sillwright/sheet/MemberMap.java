@@ -110,7 +110,8 @@ public final class MemberMap {
     private double x(double alongMm) { return NAMES + along.paper(alongMm - from); }
 
     private Drawing draw() {
-        double y = room.alone ? 12 : condition.damages().stream().anyMatch(damage -> !damage.atStart() || !damage.atFarEnd()) ? 8 : 4.5;
+        List<SoundLine> lines = soundLines();
+        double y = room.alone ? 12 : lines.isEmpty() ? 4.5 : crowded(lines) ? 11.6 : 8;
         List<Box> faces = new ArrayList<>();
         for (DepthMap map : condition.maps()) {
             Box face = new Box(NAMES, y, along.paper(to - from), across.paper(map.acrossMm()));
@@ -119,7 +120,7 @@ public final class MemberMap {
             y = face.bottom() + 4.4;
         }
         canvas.heighten(y);
-        if (!faces.isEmpty()) soundLines(faces);
+        if (!faces.isEmpty()) soundLines(lines, faces);
         condition.next().filter(next -> !next.enough()).ifPresent(next -> next(next, faces));
         for (int i = 0; i < faces.size(); i++) depths(condition.maps().get(i), faces.get(i));
         double bottom = faces.isEmpty() ? y : stations(faces.getLast().bottom());
@@ -169,25 +170,43 @@ public final class MemberMap {
         else Marks.broken(canvas, x, face.bottom(), x, face.top());
     }
 
-    /// Across every face, each with its place from the start.
-    private void soundLines(List<Box> faces) {
-        double top = faces.getFirst().top() - 2, bottom = faces.getLast().bottom() + 1.5;
+    /// Where sound wood begins or ends, on paper, and what is written over it.
+    private record SoundLine(double x, double middle, String words) {
+        double half() { return Lettering.widthMm(words, Ink.SMALL) / 2; }
+    }
+
+    private List<SoundLine> soundLines() {
+        List<SoundLine> lines = new ArrayList<>();
         for (Damage damage : condition.damages())
             for (double line : new double[] {damage.fromMm(), damage.toMm()}) {
                 if (line <= 0 || line >= member.lengthMm()) continue;
-                canvas.add(Canvas.lined(x(line), top, x(line), bottom, Ink.CUT));
                 String words = "sound " + (line == damage.fromMm() ? "to " : "from ") + Said.length(line, units);
-                double wide = Lettering.widthMm(words, Ink.SMALL);
-                for (double base = top - 0.8; ; base -= 3.6) {
-                    double at = Math.clamp(x(line), wide / 2, room.width - room.section - 1.5 - wide / 2);
-                    if (base < 3 || canvas.free(Canvas.covers(at, base, words, Ink.SMALL, Anchor.MIDDLE))) {
-                        if (base >= 3) canvas.write(at, base, words, Ink.SMALL, Anchor.MIDDLE, Ink.ACT);
-                        else Marks.pointed(canvas, new Labels(canvas, new Box(0, 0, room.width - room.section, canvas.height())), x(line), top, words,
-                                Ink.SMALL, Ink.ACT);
-                        break;
-                    }
-                }
+                double half = Lettering.widthMm(words, Ink.SMALL) / 2;
+                lines.add(new SoundLine(x(line), Math.clamp(x(line), half, room.width - room.section - 1.5 - half), words));
             }
+        return lines;
+    }
+
+    /// Whether the words of two of them do not stand beside each other.
+    private static boolean crowded(List<SoundLine> lines) {
+        List<SoundLine> sorted = lines.stream().sorted(Comparator.comparingDouble(SoundLine::middle)).toList();
+        for (int i = 1; i < sorted.size(); i++) if (sorted.get(i - 1).middle + sorted.get(i - 1).half() > sorted.get(i).middle - sorted.get(i).half()) return true;
+        return false;
+    }
+
+    /// Across every face, each with its place from the start.
+    private void soundLines(List<SoundLine> lines, List<Box> faces) {
+        double top = faces.getFirst().top() - 2, bottom = faces.getLast().bottom() + 1.5;
+        for (SoundLine line : lines) {
+            canvas.add(Canvas.lined(line.x, top, line.x, bottom, Ink.CUT));
+            for (double base = top - 0.8; ; base -= 3.6) {
+                boolean room = base >= 3;
+                if (room && !canvas.free(Canvas.covers(line.middle, base, line.words, Ink.SMALL, Anchor.MIDDLE))) continue;
+                if (room) canvas.write(line.middle, base, line.words, Ink.SMALL, Anchor.MIDDLE, Ink.ACT);
+                else Marks.pointed(canvas, new Labels(canvas, new Box(0, 0, this.room.width - this.room.section, canvas.height())), line.x, top, line.words, Ink.SMALL, Ink.ACT);
+                break;
+            }
+        }
     }
 
     private void depths(DepthMap map, Box face) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 import sillwright.measure.Units;
+import sillwright.measure.Words;
 import sillwright.sheet.Canvas.Anchor;
 import sillwright.walk.Member;
 import sillwright.walk.Profile;
@@ -32,7 +33,7 @@ public final class ProfileDrawing {
         radii(canvas, outline, x0, y0, units);
         Marks.level(canvas, EDGE, EDGE + wide, y0, y0 + 6, Said.length(wide, units));
         bars(canvas, y0 + 15);
-        canvas.write(EDGE, y0 + 31, "worst step off its line: " + Said.length(outline.worstMm(), Units.SI) + "; crosses: steps of the gauge", Ink.SMALL, Anchor.START, Ink.GREY);
+        canvas.write(EDGE, y0 + 31, "worst step off its line: " + (units == Units.US ? Words.number(outline.worstMm() / 25.4, 3) + " in" : Words.number(outline.worstMm(), 1) + " mm") + "; crosses: steps of the gauge", Ink.SMALL, Anchor.START, Ink.GREY);
         return canvas.done("profile-" + member.id(), "Outline of " + Said.title(member) + ", full size", "The outline of " + Said.title(member) + " in " + outline.strokes().size() + " strokes, " + Said.length(wide, units)
                 + " wide and " + Said.length(high, units) + " out, drawn full size with bars to check it.", 0.8);
     }
@@ -55,6 +56,7 @@ public final class ProfileDrawing {
 
     private static void radii(Canvas canvas, Outline outline, double x0, double y0, Units units) {
         Labels labels = new Labels(canvas, new Box(0, 10.6, canvas.width(), y0 + 3));
+        for (Outline.Stroke stroke : outline.strokes()) bare(labels, stroke, x0, y0);
         List<Outline.Stroke> arcs = new ArrayList<>(outline.strokes().stream().filter(Outline.Stroke::arc).toList());
         for (Outline.Stroke arc : arcs) {
             double mx = (arc.fromX() + arc.toX()) / 2, my = (arc.fromY() + arc.toY()) / 2, ux = mx - arc.centreX(), uy = my - arc.centreY(), away = Math.hypot(ux, uy);
@@ -62,6 +64,21 @@ public final class ProfileDrawing {
             Marks.pointed(canvas, labels, x0 + px, y0 - py, (arc.cove() ? "cove R " : "R ") + Said.length(arc.radiusMm(), units), Ink.SMALL, Ink.BLACK);
         }
     }
+
+    /// The line is cut along: no label may stand on it.
+    private static void bare(Labels labels, Outline.Stroke stroke, double x0, double y0) {
+        double from = Math.atan2(stroke.fromY() - stroke.centreY(), stroke.fromX() - stroke.centreX()), to = Math.atan2(stroke.toY() - stroke.centreY(), stroke.toX() - stroke.centreX());
+        double turn = stroke.cove() ? around(to - from) : -around(from - to), far = stroke.arc() ? Math.abs(turn) * stroke.radiusMm() : Math.hypot(stroke.toX() - stroke.fromX(), stroke.toY() - stroke.fromY());
+        int steps = Math.max(1, (int) Math.ceil(far));
+        for (int i = 0; i <= steps; i++) {
+            double at = (double) i / steps, angle = from + at * turn;
+            if (stroke.arc()) labels.keepBare(x0 + stroke.centreX() + stroke.radiusMm() * Math.cos(angle), y0 - stroke.centreY() - stroke.radiusMm() * Math.sin(angle), 0.6);
+            else labels.keepBare(x0 + stroke.fromX() + at * (stroke.toX() - stroke.fromX()), y0 - stroke.fromY() - at * (stroke.toY() - stroke.fromY()), 0.6);
+        }
+    }
+
+    /// An angle in one turn, from 0.
+    private static double around(double angle) { return angle - 2 * Math.PI * Math.floor(angle / (2 * Math.PI)); }
 
     /// A bar of 4 in and one of 100 mm: whichever rule is at hand.
     private static void bars(Canvas canvas, double y) {

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import sillwright.Assessment;
@@ -22,6 +23,7 @@ import sillwright.measure.Units;
 class DrawingsTest {
     static Stream<Drawing> drawings() {
         List<Drawing> all = new ArrayList<>();
+        for (Units units : Units.values()) all.addAll(List.of(MemberMap.legend(units), RepairDrawing.legend()));
         for (Units units : Units.values())
             for (Assessment assessment : List.of(Porch.assessment(units), Crowd.assessment(units))) {
                 assessment.survey().sides().keySet().forEach(side -> all.addAll(List.of(Elevation.draw(assessment, side), Elevation.standing(assessment, side))));
@@ -37,6 +39,19 @@ class DrawingsTest {
                 assessment.work().safety().forEach(side -> SafeDrawing.draw(assessment, side).ifPresent(all::add));
             }
         return all.stream();
+    }
+
+    /// A4 less its margins of 12.5 mm, less 4 mm between its halves.
+    private static final double HALF_A4_MM = (210 - 25) / 2.0 - 4;
+
+    @ParameterizedTest
+    @EnumSource
+    void what_stands_two_to_a_page_fits_half_of_the_narrower_paper(Units units) {
+        Assessment porch = Porch.assessment(units);
+        List<Drawing> small = new ArrayList<>();
+        porch.wood().all().forEach(condition -> small.add(MemberMap.small(condition, units)));
+        porch.work().repairs().forEach(repair -> small.add(RepairDrawing.small(repair, units)));
+        for (Drawing drawing : small) assertTrue(drawing.widthMm() <= HALF_A4_MM, drawing.id() + " is " + drawing.widthMm() + " mm wide");
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 
 import sillwright.measure.Units;
+import sillwright.walk.ProbeReading;
 import sillwright.wood.Condition;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -51,6 +52,26 @@ class MemberMapTest {
         String words = MemberMap.draw(board, Units.US).labels().stream().map(Drawing.Label::words)
                 .filter(word -> word.contains("across")).findFirst().orElse("");
         assertTrue(words.startsWith("along ") && words.contains(", across "), words);
+    }
+
+    /// Of a long board only the soft part may be drawn; what is left out was sound, and is counted.
+    @Test
+    void a_probe_that_is_not_drawn_was_sound_and_is_counted() {
+        int beyond = 0;
+        for (long seed = 1; seed <= 12; seed++)
+            for (Condition one : DrawnHouses.assessment(seed, Units.SI).wood().all()) {
+                if (one.maps().isEmpty()) continue;
+                Drawing drawing = MemberMap.draw(one, Units.SI);
+                List<ProbeReading> probes = one.maps().stream().flatMap(map -> map.probes().stream()).toList();
+                long left = drawing.labels().stream().map(Drawing.Label::words).filter(word -> word.matches("sound at \\d+ probes? beyond")).mapToLong(word -> Long.parseLong(word.replaceAll("\\D", ""))).sum();
+                long crosses = drawing.svg().all("line").stream().filter(line -> line.get("y1").equals(line.get("y2")) && Math.abs(Double.parseDouble(line.get("x2")) - Double.parseDouble(line.get("x1")) - 1.6) < 0.03).count();
+                long deep = probes.stream().filter(probe -> probe.depthMm() > 0 || probe.ranOut()).count();
+                String where = "seed " + seed + ", " + one.member().id();
+                assertEquals(probes.size(), crosses + left, where);
+                assertEquals(deep, drawing.labels().stream().filter(label -> label.words().matches("[0-9.]+\\+?")).count(), where);
+                beyond += left;
+            }
+        assertTrue(beyond > 0, "a long board that is soft in a small part");
     }
 
     @Test
