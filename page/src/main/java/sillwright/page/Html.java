@@ -157,7 +157,7 @@ final class Html {
     }
 
     /// A table of so many columns is too broad for a phone.
-    private static final int BROAD = 5;
+    private static final int BROAD = 4;
 
     private static boolean emptyHead(Markup element) { return element.name().equals("th") && element.text().isBlank(); }
 

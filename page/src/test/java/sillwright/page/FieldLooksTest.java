@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sillwright.store.Book;
 import sillwright.store.Import;
+import sillwright.walk.Body;
 import sillwright.walk.Entry;
 import sillwright.walk.ProbeReading;
 
@@ -120,6 +121,20 @@ class FieldLooksTest {
             }
         }
         assertEquals(List.of(), wrong);
+        chromium.calm();
+    }
+
+    @Test
+    void the_book_says_of_every_entry_what_it_is() {
+        try (BrowserContext profile = chromium.profile(Chromium.Window.PHONE, ColorScheme.LIGHT)) {
+            Page page = begin(profile);
+            show(page, "screen: 'book', more: 2000");
+            List<String> lines = page.locator(".entries li > p").allInnerTexts();
+            assertEquals(book.read(HOUSE).entries().size(), lines.size());
+            assertTrue(lines.stream().anyMatch(line -> line.startsWith("outline of base of post 3")) && lines.stream().anyMatch(line -> line.startsWith("5 open checks: ")), lines.subList(0, 9).toString());
+            long struck = book.read(HOUSE).entries().stream().filter(entry -> entry.body() instanceof Body.Struck).count();
+            assertEquals(struck, lines.stream().filter(line -> line.matches("(?s)(taken|brought) back: .+")).count(), "each tells what was taken back");
+        }
         chromium.calm();
     }
 

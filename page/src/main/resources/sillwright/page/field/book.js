@@ -8,6 +8,8 @@ const SHOWN = 60;
 
 const when = at => new Date(at).toLocaleString(undefined, {month: 'short', day: 'numeric', hour: '2-digit', minute: '2-digit'});
 
+const target = (app, id) => app.entries.find(entry => entry.id === id);
+
 /** What an entry says, in one line. */
 function words(app, {kind, says}) {
   const member = id => app.survey.members.get(id)?.title || id;
@@ -21,11 +23,14 @@ function words(app, {kind, says}) {
     case 'building': return `building ${says.name}`;
     case 'work-done': return `done: ${says.done.replaceAll('-', ' ')}${says.member ? ', ' + member(says.member) : ''}${says.words ? ': ' + says.words : ''}`;
     case 'decision': return `decided, ${says.verdict}: ${says.taken.replaceAll('-', ' ')}${says.member ? ', ' + member(says.member) : `, ${says.source.replaceAll('-', ' ')}`}${says.because ? ': ' + says.because : ''}`;
+    case 'checks': return `${says.count} open ${says.count === 1 ? 'check' : 'checks'}: ${member(says.member)}, ${says.face}, ${says.length} long, ${says.depth} deep`;
+    case 'profile': return `outline of ${member(says.member)}${says.title ? ', ' + says.title : ''}: ${says.offsets.length} steps of the gauge`;
     case 'amend': return `mended: ${words(app, says)}`;
-    default: {
-      const target = app.entries.find(entry => entry.id === says.entry);
-      return `taken back${target && target.kind !== 'strike' ? ': ' + words(app, target) : ''}${says.because ? ` (${says.because})` : ''}`;
+    case 'strike': {
+      const struck = target(app, says.entry), back = struck?.kind === 'strike' ? target(app, struck.says.entry) : null, what = back ?? struck;
+      return `${back ? 'brought' : 'taken'} back${what ? ': ' + words(app, what) : ''}${says.because ? ` (${says.because})` : ''}`;
     }
+    default: return kind.replaceAll('-', ' ');
   }
 }
 
@@ -38,7 +43,7 @@ function book(app) {
         grave.has(entry.id) ? h('strong', {class: 'wrong'}, ' does not fit what is described, and is set aside') : null),
       struckBy ? button('bring-' + entry.id, 'Bring back', () => app.strike([struckBy], 'brought back'))
         : open ? h('div', {class: 'three', role: 'group', 'aria-label': 'Why is it taken back?'}, BECAUSE.map((why, i) => button(`why-${i}-${entry.id}`, why, () => app.strike([entry.id], why))))
-          : entry.kind === 'strike' ? button('strike-' + entry.id, 'Bring back', () => app.strike([entry.id], 'brought back')) : button('strike-' + entry.id, 'Take back', () => app.go({open: entry.id})));
+          : entry.kind === 'strike' && target(app, entry.says.entry)?.kind !== 'strike' ? button('strike-' + entry.id, 'Bring back', () => app.strike([entry.id], 'brought back')) : button('strike-' + entry.id, 'Take back', () => app.go({open: entry.id})));
     })), all.length > shown.length ? button('more', 'Older', () => app.go({more: shown.length + SHOWN}), {class: 'wide'}) : null]};
 }
 

@@ -102,7 +102,7 @@ function inches(sixteenths) {
 
 /** A length on the reader's tape: to the nearest sixteenth of an inch, or millimetres. */
 export function said(mm, units) {
-  if (units === 'si') return decimals(mm, Math.abs(mm) < 10 ? 1 : 0) + ' mm';
+  if (units === 'si') return decimals(mm, Math.abs(mm) < 4.95 ? 1 : 0) + ' mm';
   const sixteenths = Math.round(Math.abs(mm) / 25.4 * 16), feet = sixteenths >= 36 * 16 ? Math.floor(sixteenths / 192) : 0, rest = sixteenths - feet * 192;
   const sign = mm < 0 && sixteenths > 0 ? '-' : '';
   if (feet === 0) return sign + inches(rest) + ' in';
