@@ -1,8 +1,8 @@
 package sillwright.wood;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /// The latent depth of decay beneath one face, given what a probe said: a Gaussian process seen through a floor at zero
 /// and a ceiling at the probe's reach.
@@ -308,33 +308,43 @@ final class DecayField {
     ///
     /// The row of the point that is least known comes first, then that of the point which is then least known, until none strays by more than a small share of
     /// the spread: a smooth field needs far fewer rows than points. Source: Cholesky's factorisation with pivots, a standard of numerical texts (from memory).
-    List<double[]> strays(double[] alongsMm, double[] acrossesMm) {
+    double[][] strays(double[] alongsMm, double[] acrossesMm) {
         int points = alongsMm.length;
-        double[][] told = covariances(alongsMm, acrossesMm);
-        double[] left = new double[points], by = new double[n];
+        // The points in the order in which their rows come: those that have theirs in front, and no row reaches back to them.
+        double[] alongs = alongsMm.clone(), acrosses = acrossesMm.clone(), left = new double[points], by = new double[n], off = new double[points];
+        int[] place = IntStream.range(0, points).toArray();
+        double[][] told = covariances(alongs, acrosses), rows = new double[points][];
         Arrays.fill(left, feel.spreadMm() * feel.spreadMm());
         takeKnown(told, left);
-        List<double[]> rows = new ArrayList<>();
         double fine = FINE * FINE * feel.spreadMm() * feel.spreadMm();
-        while (rows.size() < points) {
-            int at = largest(left);
+        int found = 0;
+        for (; found < points; found++) {
+            int at = largest(left, found);
             if (!(left[at] > fine)) break;
-            double[] row = new double[points];
-            feel.covariances(alongsMm[at], acrossesMm[at], alongsMm, acrossesMm, points, row);
-            for (int i = 0; i < n; i++) by[i] = -told[i][at];
-            Rows.add(row, by, told, 0, n, 0, points);
-            for (double[] before : rows) Rows.add(row, -before[at], before, 0, points);
-            Rows.scale(row, 1 / Math.sqrt(left[at]), 0, points);
-            Rows.addSquares(left, -1, row, points);
-            rows.add(row);
+            int other = place[at];
+            place[at] = place[found];
+            place[found] = other;
+            for (double[] values : List.of(alongs, acrosses, left)) Rows.swap(values, found, at);
+            for (double[] values : told) Rows.swap(values, found, at);
+            for (int i = 0; i < found; i++) Rows.swap(rows[i], found, at);
+            double[] row = rows[found] = new double[points];
+            for (int j = found; j < points; j++) row[j] = feel.covariance(alongs[found], acrosses[found], alongs[j], acrosses[j]);
+            for (int i = 0; i < n; i++) by[i] = -told[i][found];
+            for (int i = 0; i < found; i++) off[i] = -rows[i][found];
+            Rows.add(row, by, told, 0, n, found, points);
+            Rows.add(row, off, rows, 0, found, found, points);
+            Rows.scale(row, 1 / Math.sqrt(left[found]), found, points);
+            for (int j = found; j < points; j++) left[j] -= row[j] * row[j];
         }
-        return rows;
+        double[][] strays = new double[found][points];
+        for (int i = 0; i < found; i++) for (int j = i; j < points; j++) strays[i][place[j]] = rows[i][j];
+        return strays;
     }
 
-    private static int largest(double[] values) {
-        int at = 0;
-        double most = values[0];
-        for (int i = 1; i < values.length; i++) if (values[i] > most) most = values[at = i];
+    private static int largest(double[] values, int from) {
+        int at = from;
+        double most = values[from];
+        for (int i = from + 1; i < values.length; i++) if (values[i] > most) most = values[at = i];
         return at;
     }
 }

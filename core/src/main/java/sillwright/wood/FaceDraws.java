@@ -42,7 +42,7 @@ final class FaceDraws {
     private void draw(DecayField field, double[] alongs, double[] acrosses, double throughMm, int from, int until, RandomGenerator random) {
         int cells = grid.cells(), n = field.readings();
         PushDraws pushes = new PushDraws(field);
-        double[][] known = pushes.pinned().covariances(alongs, acrosses), strays = pushes.pinned().strays(alongs, acrosses).toArray(double[][]::new);
+        double[][] known = pushes.pinned().covariances(alongs, acrosses), strays = pushes.pinned().strays(alongs, acrosses);
         double[] push = new double[n], spare = new double[cells];
         double[][] weight = new double[2][n], normal = new double[2][strays.length];
         for (int d = from; d < until; d += 2) {

@@ -26,7 +26,7 @@ final class PushDraws {
         precision = pinned.precision();
         startMean = new double[n];
         field.at(readings.alongMm, readings.acrossMm, startMean, new double[n]);
-        startStrays = field.strays(readings.alongMm, readings.acrossMm).toArray(double[][]::new);
+        startStrays = field.strays(readings.alongMm, readings.acrossMm);
     }
 
     /// The field, were every push known; its spread does not hang on what they met.

@@ -41,7 +41,7 @@ class DecayCalibrationTest {
                 x[r * COLUMNS + c] = (c + 0.5) * LENGTH / COLUMNS;
                 y[r * COLUMNS + c] = (r + 0.5) * ACROSS / ROWS;
             }
-            List<double[]> strays = DecayField.of(Readings.of(new double[0], new double[0], new double[0], new Readings.Says[0]), feel).strays(x, y);
+            double[][] strays = DecayField.of(Readings.of(new double[0], new double[0], new double[0], new Readings.Says[0]), feel).strays(x, y);
             double[] latent = new double[cells];
             java.util.Arrays.fill(latent, feel.meanMm());
             for (double[] stray : strays) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -180,8 +179,8 @@ class DecayFieldTest {
                 double by = all[i][k] / all[k][k];
                 for (int j = k; j < n + m; j++) all[i][j] -= by * all[k][j];
             }
-            List<double[]> strays = field.strays(alongs, acrosses);
-            assertTrue(strays.size() <= m);
+            double[][] strays = field.strays(alongs, acrosses);
+            assertTrue(strays.length <= m);
             String say = shape + ", seed " + seed;
             for (int p = 0; p < m; p++) {
                 field.at(alongs[p], acrosses[p], out, new double[n]);

@@ -63,7 +63,7 @@ class FieldFigureTest {
         Answer smoother = sillwright.Figures.named("field").answer(keys, Map.of("r.csv", rows)), rougher = sillwright.Figures.named("field").answer(rough, Map.of("r.csv", rows));
         whole(rougher);
         assertEquals(1260, rougher.own("volume"), 0.15 * 1260);
-        assertTrue(rougher.own("high") - rougher.own("low") > smoother.own("high") - smoother.own("low"), smoother.results() + " " + rougher.results());
+        assertTrue(rougher.own("foundHigh") - rougher.own("foundLow") > smoother.own("foundHigh") - smoother.own("foundLow"), smoother.results() + " " + rougher.results());
         rough.put("smooth", "7/2");
         assertTrue(assertThrows(Refused.class, () -> sillwright.Figures.named("field").answer(rough, Map.of("r.csv", rows))).getMessage().contains("smooth"));
     }
