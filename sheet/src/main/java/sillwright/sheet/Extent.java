@@ -9,7 +9,7 @@ final class Extent {
     private static final double POINT = 25.4 / 72;
     /// Of half a page on the narrower of the two papers, what stands between its halves taken off.
     private static final double WIDE = 88.4;
-    private static final double READ = 8.5 * POINT, LINE = 1.14, NOTED = 8.6 * POINT, NOTED_LINE = 1.12;
+    private static final double READ = 8.5 * POINT, LINE = 1.14, NOTED = 8.6 * POINT, NOTED_LINE = 1.08;
 
     private Extent() {}
 

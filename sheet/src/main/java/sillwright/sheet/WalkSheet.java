@@ -25,15 +25,21 @@ import static sillwright.sheet.Text.*;
 final class WalkSheet {
     private WalkSheet() {}
 
+    /// The sides that stand upright first; then those whose drawings lie, each on a sheet turned for it, and their members together behind them: paper that is turned leaves what follows a page of its own.
     static List<Markup> pages(Assessment assessment) {
-        List<Markup> all = new ArrayList<>();
+        List<Markup> all = new ArrayList<>(), lying = new ArrayList<>(), behind = new ArrayList<>();
         for (Side side : assessment.survey().sides().values()) {
-            boolean lies = Elevation.wantsALyingSheet(assessment, side.id());
             List<Markup> words = table(assessment, side);
-            if (lies) all.add(div("lying", Text.drawing(Elevation.draw(assessment, side.id()))));
-            else words.set(0, div("keep", words.getFirst(), Text.drawing(Elevation.standing(assessment, side.id()))));
-            all.add(div(lies || all.isEmpty() ? "upright" : "upright runon", words));
+            if (Elevation.wantsALyingSheet(assessment, side.id())) {
+                lying.add(div("lying", Text.drawing(Elevation.draw(assessment, side.id()))));
+                behind.add(div(behind.isEmpty() ? "upright" : "upright runon", words));
+            } else {
+                words.set(0, div("keep", words.getFirst(), Text.drawing(Elevation.standing(assessment, side.id()))));
+                all.add(div(all.isEmpty() ? "upright" : "upright runon", words));
+            }
         }
+        all.addAll(lying);
+        all.addAll(behind);
         return all;
     }
 
