@@ -10,7 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -26,6 +28,7 @@ import sillwright.measure.Words;
 import sillwright.page.Hands;
 import sillwright.sheet.GroupMap;
 import sillwright.store.SurveyFile;
+import sillwright.walk.Building;
 import sillwright.walk.Survey;
 import sillwright.work.Costing;
 import sillwright.work.cost.Range;
@@ -80,6 +83,11 @@ final class RankCommand implements Callable<Integer> {
             }
         }
         if (all.isEmpty()) throw new Refused("rank", "none of the files could be read", "give at least one survey that sillwright check finds right");
+        Set<String> there = all.stream().flatMap(one -> one.survey().building().stream()).map(Building::id).collect(Collectors.toSet());
+        for (String id : places.keySet()) if (!there.contains(id)) {
+            err.println("left out: --at: no building here has the id '" + id + "'; use one of " + Words.list(there.stream().sorted().toList()));
+            code = Main.SET_ASIDE;
+        }
         Portfolio portfolio = Portfolio.of(all, Optional.ofNullable(budget));
         say(portfolio, units, out);
         if (csv != null) write(csv, table(portfolio));

@@ -61,6 +61,8 @@ class RankCommandTest {
         assertEquals("[-72.58,44.26]", features.get(0).get("geometry").get("coordinates").toString());
         assertTrue(features.get(1).get("geometry").isNull());
         assertEquals(2, Said.by("rank", "--map", map.toString(), "--at", "one-sill=north", SILL).code());
+        Said elsewhere = Said.by("rank", "--map", map.toString(), "--at", "two-sills=44.26,-72.58", SILL);
+        assertTrue(elsewhere.code() == 1 && elsewhere.err().contains("'two-sills'; use one of one-sill"), elsewhere.err());
     }
 
     @Test
