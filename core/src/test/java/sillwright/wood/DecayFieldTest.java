@@ -53,15 +53,21 @@ class DecayFieldTest {
         }
     }
 
+    /// The readings that both libraries were given.
+    private static DecayField regression(String shape) {
+        Csv readings = Checks.read("wood/regression-readings.csv");
+        double[] x = readings.rows().stream().mapToDouble(r -> r.number("along_mm")).toArray(), y = readings.rows().stream().mapToDouble(r -> r.number("across_mm")).toArray(),
+                z = readings.rows().stream().mapToDouble(r -> r.number("depth_mm")).toArray();
+        return exact(x, y, z, new Feel(4, 12, 150, 60, 1.5, Feel.Shape.valueOf(shape)));
+    }
+
     /// Reference numbers of a general-purpose library, with its version and the script beside them.
     @ParameterizedTest
     @ValueSource(strings = {"MATERN_5_2", "MATERN_3_2"})
     void without_bounds_it_is_gaussian_process_regression(String shape) {
-        Csv readings = Checks.read("wood/regression-readings.csv"), answers = Checks.read("wood/regression-answers.csv");
-        double[] x = readings.rows().stream().mapToDouble(r -> r.number("along_mm")).toArray(), y = readings.rows().stream().mapToDouble(r -> r.number("across_mm")).toArray(),
-                z = readings.rows().stream().mapToDouble(r -> r.number("depth_mm")).toArray();
-        DecayField field = exact(x, y, z, new Feel(4, 12, 150, 60, 1.5, Feel.Shape.valueOf(shape)));
-        double[] out = new double[2], scratch = new double[x.length];
+        Csv answers = Checks.read("wood/regression-answers.csv");
+        DecayField field = regression(shape);
+        double[] out = new double[2], scratch = new double[field.readings()];
         int seen = 0;
         for (Csv.Row row : answers.rows()) {
             if (!row.get("shape").equals(shape)) continue;
@@ -81,11 +87,9 @@ class DecayFieldTest {
     @ParameterizedTest
     @ValueSource(strings = {"MATERN_5_2", "MATERN_3_2"})
     void without_bounds_it_is_simple_kriging(String shape) {
-        Csv readings = Checks.read("wood/regression-readings.csv"), answers = Checks.read("wood/gstat-answers.csv");
-        double[] x = readings.rows().stream().mapToDouble(r -> r.number("along_mm")).toArray(), y = readings.rows().stream().mapToDouble(r -> r.number("across_mm")).toArray(),
-                z = readings.rows().stream().mapToDouble(r -> r.number("depth_mm")).toArray();
-        DecayField field = exact(x, y, z, new Feel(4, 12, 150, 60, 1.5, Feel.Shape.valueOf(shape)));
-        double[] out = new double[2], scratch = new double[x.length];
+        Csv answers = Checks.read("wood/gstat-answers.csv");
+        DecayField field = regression(shape);
+        double[] out = new double[2], scratch = new double[field.readings()];
         int seen = 0;
         for (Csv.Row row : answers.rows()) {
             if (!row.get("shape").equals(shape)) continue;

@@ -18,9 +18,11 @@ import java.util.stream.Stream;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.WaitForSelectorState;
 
 /// The machine's own Chromium, driven: one for a test class, closed at its end. Where there is none, tests are skipped and say so.
 ///
@@ -91,6 +93,9 @@ final class Chromium implements AutoCloseable {
 
     /// Forgets what a test brought about on purpose.
     void expected(String part) { assertEquals(true, trouble.removeIf(one -> one.contains(part)), "nothing said: " + part); }
+
+    /// Until the field page stands: before that it only says that it is opening.
+    static void ready(Page page) { page.locator("html[data-ready=yes]").waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED)); }
 
     /// What axe-core finds wrong on the page as it stands, of every rule that it has.
     ///

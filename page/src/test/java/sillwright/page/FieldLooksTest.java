@@ -6,10 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import com.microsoft.playwright.options.WaitForSelectorState;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -82,7 +80,7 @@ class FieldLooksTest {
     private static Page begin(BrowserContext profile) {
         Page page = profile.newPage();
         page.navigate(server.address() + "field/");
-        ready(page);
+        Chromium.ready(page);
         page.locator("[data-key='units-us']").click();
         page.locator("[data-key='begin']").click();
         page.locator("[data-key='building-" + HOUSE + "']").click();
@@ -90,12 +88,10 @@ class FieldLooksTest {
         return page;
     }
 
-    private static void ready(Page page) { page.locator("html[data-ready=yes]").waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED)); }
-
     private static void show(Page page, String now) {
         page.evaluate("async () => { const keep = await import('/field/keep.js'); await keep.put('now', {building: '" + HOUSE + "', trail: ['buildings'], " + now + "}); }");
         page.navigate(server.address() + "field/");
-        ready(page);
+        Chromium.ready(page);
         page.locator("main > *").first().waitFor();
     }
 
@@ -144,7 +140,7 @@ class FieldLooksTest {
         try (BrowserContext profile = chromium.profile(Chromium.Window.PHONE, ColorScheme.LIGHT)) {
             Page page = profile.newPage();
             page.navigate(server.address() + "field/");
-            ready(page);
+            Chromium.ready(page);
             to(page, "author");
             page.keyboard().type("K. Board");
             press(page, "units-us", "begin", "building-porch-alone", "side-front", "member-p-post-3");

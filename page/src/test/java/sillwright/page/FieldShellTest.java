@@ -6,10 +6,8 @@ import java.nio.file.Path;
 import java.util.List;
 
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import com.microsoft.playwright.options.WaitForSelectorState;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -47,7 +45,7 @@ class FieldShellTest {
         try (BrowserContext profile = chromium.profile(window, theme)) {
             Page page = profile.newPage();
             page.navigate(server.address() + "field/");
-            page.locator("html[data-ready=yes]").waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
+            Chromium.ready(page);
             assertEquals(List.of(), Chromium.faults(page));
             chromium.calm();
         }

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -107,26 +108,32 @@ public final class Dossier {
         builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A);
         builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
         builder.withProducer("Sillwright");
-        builder.usePageSupplier(new Fresh());
+        Fresh fresh = new Fresh();
+        builder.usePageSupplier(fresh);
         builder.withW3cDocument(tree(written.apply(plates)), null);
         try (PdfBoxRenderer pages = builder.buildPdfRenderer()) {
             pages.createPDFWithoutClosing();
         }
+        fresh.stands();
     }
 
     /// Gives one page after the other, and tidies the one before, which stands by then.
     private static final class Fresh implements PageSupplier {
         private final COSDictionary background = Tags.background();
+        private Optional<PDPage> last = Optional.empty();
 
         @Override
         public PDPage requestPage(PDDocument document, float wide, float high, int number, int shadow) {
-            if (document.getNumberOfPages() > 0) Tags.share(document.getPage(document.getNumberOfPages() - 1), background);
+            stands();
             PDPage page = new PDPage(new PDRectangle(wide, high));
             document.addPage(page);
+            last = Optional.of(page);
             return page;
         }
-    }
 
+        /// The page that was given last is written.
+        void stands() { last.ifPresent(page -> Tags.share(page, background)); }
+    }
 
     private static Document tree(Markup page) {
         try {

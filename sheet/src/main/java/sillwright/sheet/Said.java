@@ -27,7 +27,6 @@ final class Said {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter DAY_OF_YEAR = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-    private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
     static LocalDate walked(Survey survey) { return Instant.ofEpochMilli(survey.walkedMs()).atZone(ZoneOffset.UTC).toLocalDate(); }
 
@@ -36,7 +35,7 @@ final class Said {
 
     static String day(LocalDate day) { return DAY.format(day); }
 
-    static String shortDay(LocalDate day) { return SHORT_DAY.format(day); }
+    static String shortDay(LocalDate day) { return Words.day(day); }
 
     /// `8 – 9 Jun 2026`, `28 May – 2 Jun 2026`.
     static String days(LocalDate from, LocalDate to) {
