@@ -20,8 +20,8 @@ import sillwright.wood.drying.Transport;
 public final class TransportRace {
     private static final int SLICES = 20, PIECES = 128, HOURS = 8760, SLOW_HOURS = 200;
     private static final double SAME = 1e-6;
-    /// Bytes that one call may make, however many hours it takes: one row of scratch.
-    private static final long A_CALL = 4096;
+    /// Bytes that one call may make, however many hours it takes: a few pieces taken near.
+    private static final long A_CALL = 32768;
     private static final com.sun.management.ThreadMXBean THREAD = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
     private static boolean failed;
 
