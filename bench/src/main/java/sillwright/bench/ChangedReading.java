@@ -17,8 +17,8 @@ import sillwright.walk.ProbeReading;
 /// How long a changed reading takes to be seen, on the invented house: at the API until the answer is whole, and in a browser from the key that sends it to the frame that
 /// shows what it touches; and how long until all that rests on it, to the order of work, has followed.
 ///
-/// One probe after another of the house is read anew; the first changes warm the machine and are not counted. Every change works one member's decay map anew: none is
-/// answered from memory.
+/// One probe after another of the house is read anew; the first changes warm the machine and are not counted. Every change works anew the face that was read and the one
+/// opposite; the member's other faces are known by then.
 public final class ChangedReading {
     private static final String HOUSE = "fallow-brook-house";
     private static final int WARM = 15;

@@ -26,6 +26,9 @@ public interface Memo {
     /// The answer under this key, where it is known.
     <T> java.util.Optional<T> known(Object key);
 
+    /// The same for an answer that takes much room: whoever remembers may forget it at any time.
+    default <T> T roomy(Object key, Supplier<T> work) { return work.get(); }
+
     /// How many answers the caller can have worked at once.
     default int hands() { return 1; }
 

@@ -20,8 +20,8 @@ final class DecayField {
     private static final double STILL = 0.3;
     /// So near is enough while a search is still under way.
     static final double ROUGH = 1e-4;
-    /// What draws may leave out of a field: a deviation of this share of its spread, which is 0.06 mm of 20 mm, beside a hand that strays by 1.5 mm.
-    private static final double FINE = 3e-3;
+    /// What draws may leave out of a field: a deviation of this share of its spread, which is 0.2 mm of 20 mm, beside a hand that strays by 1.5 mm.
+    private static final double FINE = 1e-2;
     /// A stand-in weaker than this beside the field is as good as none.
     private static final double FAINT = 1e-9;
 
@@ -309,11 +309,29 @@ final class DecayField {
     /// The row of the point that is least known comes first, then that of the point which is then least known, until none strays by more than a small share of
     /// the spread: a smooth field needs far fewer rows than points. Source: Cholesky's factorisation with pivots, a standard of numerical texts (from memory).
     double[][] strays(double[] alongsMm, double[] acrossesMm) {
-        int points = alongsMm.length;
+        return strays(covariances(alongsMm, acrossesMm), alongsMm.length, (row, of, place, from) -> {
+            for (int j = from; j < row.length; j++) row[j] = feel.covariance(alongsMm[of], acrossesMm[of], alongsMm[place[j]], acrossesMm[place[j]]);
+        });
+    }
+
+    /// The same of the cells of a grid, of which many lie alike to one another.
+    ///
+    /// @param told the covariance of each reading with each cell
+    double[][] strays(FaceGrid grid, double[][] told) {
+        int cells = grid.cells(), columns = grid.columns();
+        double[] apart = new double[cells];
+        feel.covariances(grid.alongMm(0), grid.acrossMm(0), grid.alongs(), grid.acrosses(), cells, apart);
+        int[] column = IntStream.range(0, cells).map(cell -> cell % columns).toArray(), line = IntStream.range(0, cells).map(cell -> cell / columns).toArray();
+        return strays(Arrays.stream(told).map(double[]::clone).toArray(double[][]::new), cells, (row, of, place, from) -> {
+            for (int j = from; j < row.length; j++) row[j] = apart[Math.abs(line[of] - line[place[j]]) * columns + Math.abs(column[of] - column[place[j]])];
+        });
+    }
+
+    private double[][] strays(double[][] told, int points, Covariance covariance) {
         // The points in the order in which their rows come: those that have theirs in front, and no row reaches back to them.
-        double[] alongs = alongsMm.clone(), acrosses = acrossesMm.clone(), left = new double[points], by = new double[n], off = new double[points];
+        double[] left = new double[points], by = new double[n], off = new double[points];
         int[] place = IntStream.range(0, points).toArray();
-        double[][] told = covariances(alongs, acrosses), rows = new double[points][];
+        double[][] rows = new double[points][];
         Arrays.fill(left, feel.spreadMm() * feel.spreadMm());
         takeKnown(told, left);
         double fine = FINE * FINE * feel.spreadMm() * feel.spreadMm();
@@ -324,11 +342,11 @@ final class DecayField {
             int other = place[at];
             place[at] = place[found];
             place[found] = other;
-            for (double[] values : List.of(alongs, acrosses, left)) Rows.swap(values, found, at);
+            Rows.swap(left, found, at);
             for (double[] values : told) Rows.swap(values, found, at);
             for (int i = 0; i < found; i++) Rows.swap(rows[i], found, at);
             double[] row = rows[found] = new double[points];
-            for (int j = found; j < points; j++) row[j] = feel.covariance(alongs[found], acrosses[found], alongs[j], acrosses[j]);
+            covariance.row(row, place[found], place, found);
             for (int i = 0; i < n; i++) by[i] = -told[i][found];
             for (int i = 0; i < found; i++) off[i] = -rows[i][found];
             Rows.add(row, by, told, 0, n, found, points);
@@ -339,6 +357,12 @@ final class DecayField {
         double[][] strays = new double[found][points];
         for (int i = 0; i < found; i++) for (int j = i; j < points; j++) strays[i][place[j]] = rows[i][j];
         return strays;
+    }
+
+    /// Of the latent depth at one of many points with others.
+    private interface Covariance {
+        /// @param place which point each place of the row stands for; those before `from` are left as they are
+        void row(double[] row, int of, int[] place, int from);
     }
 
     private static int largest(double[] values, int from) {

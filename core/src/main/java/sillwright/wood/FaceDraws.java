@@ -12,15 +12,15 @@ final class FaceDraws {
     final double handMm;
     /// Deeper than this is soft, mm.
     final double toleranceMm;
-    /// Depth at each cell, mm, between nothing and through: draw by draw.
-    private final double[][] depthMm;
+    /// Depth at each cell, mm, between nothing and through: draw by draw. There are many, and they are kept.
+    private final float[][] depthMm;
 
     private FaceDraws(FaceGrid grid, int count, double handMm, double toleranceMm) {
         this.toleranceMm = toleranceMm;
         this.grid = grid;
         this.count = count;
         this.handMm = handMm;
-        depthMm = new double[count][grid.cells()];
+        depthMm = new float[count][grid.cells()];
     }
 
     /// Shared out among the plausible fields by their weights.
@@ -42,11 +42,10 @@ final class FaceDraws {
     private void draw(DecayField field, double[] alongs, double[] acrosses, double throughMm, int from, int until, RandomGenerator random) {
         int cells = grid.cells(), n = field.readings();
         PushDraws pushes = new PushDraws(field);
-        double[][] known = pushes.pinned().covariances(alongs, acrosses), strays = pushes.pinned().strays(alongs, acrosses);
-        double[] push = new double[n], spare = new double[cells];
+        double[][] known = pushes.pinned().covariances(alongs, acrosses), strays = pushes.pinned().strays(grid, known);
+        double[] push = new double[n], one = new double[cells], two = new double[cells];
         double[][] weight = new double[2][n], normal = new double[2][strays.length];
         for (int d = from; d < until; d += 2) {
-            double[] one = depthMm[d], two = d + 1 < until ? depthMm[d + 1] : spare;
             for (int t = 0; t < 2; t++) {
                 pushes.next(push, weight[t], random);
                 for (int k = 0; k < strays.length; k++) normal[t][k] = random.nextGaussian();
@@ -55,12 +54,12 @@ final class FaceDraws {
             Arrays.fill(two, field.feel().meanMm());
             Rows.add(one, weight[0], two, weight[1], known, 0, n, 0, cells);
             Rows.add(one, normal[0], two, normal[1], strays, 0, strays.length, 0, cells);
-            within(one, throughMm);
-            within(two, throughMm);
+            keep(one, d, throughMm);
+            if (d + 1 < until) keep(two, d + 1, throughMm);
         }
     }
 
-    private static void within(double[] depths, double throughMm) { for (int c = 0; c < depths.length; c++) depths[c] = Math.max(0, Math.min(throughMm, depths[c])); }
+    private void keep(double[] depths, int draw, double throughMm) { for (int c = 0; c < depths.length; c++) depthMm[draw][c] = (float) Math.max(0, Math.min(throughMm, depths[c])); }
 
     double depthMm(int draw, int cell) { return depthMm[draw][cell]; }
 

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.random.RandomGenerator;
 
 import sillwright.measure.Basis;
 import sillwright.measure.Memo;
@@ -74,7 +73,7 @@ public final class Wood {
             fresh.add(one);
         }
         Map<Studied, Condition> worked = new IdentityHashMap<>();
-        List<Condition> conditions = memo.sideBySide(fresh.size(), i -> condition(fresh.get(i), new SplitMix(seed ^ fresh.get(i).member.id().hashCode() * 0x9E3779B97F4A7C15L)));
+        List<Condition> conditions = memo.sideBySide(fresh.size(), i -> condition(fresh.get(i), seed ^ fresh.get(i).member.id().hashCode() * 0x9E3779B97F4A7C15L, memo));
         for (int i = 0; i < fresh.size(); i++) worked.put(fresh.get(i), conditions.get(i));
         for (Studied one : studied) all.put(one.member.id(), memo.of(one, () -> worked.get(one)));
         List<String> bearing = all.values().stream().filter(c -> c.member().bearsLoad() && c.state() == Condition.State.NOT_PROBED).map(c -> c.member().title()).toList();
@@ -140,7 +139,7 @@ public final class Wood {
     /// All that a member's outlook rests on.
     private record Foreseen(Wetting wetting, Normals normals, int startDay, long seed) {}
 
-    private static Condition condition(Studied studied, RandomGenerator random) {
+    private static Condition condition(Studied studied, long seed, Memo memo) {
         Survey survey = studied.survey;
         Member member = studied.member;
         Map<Member.Face, List<ProbeReading>> probes = new EnumMap<>(Member.Face.class);
@@ -149,7 +148,7 @@ public final class Wood {
             probes.put(face, survey.probesOn(member.id(), face));
             readings += probes.get(face).size();
         }
-        MemberStudy study = new MemberStudy(member, probes, random);
+        MemberStudy study = new MemberStudy(member, probes, seed, memo);
         List<Condition.Corrected> moisture = new ArrayList<>();
         for (MoistureReading reading : survey.moisturesOn(member.id())) moisture.add(corrected(reading));
         Optional<Double> wettest = moisture.stream().map(Condition.Corrected::moisture).max(Double::compare);

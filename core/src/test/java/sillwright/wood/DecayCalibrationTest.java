@@ -12,6 +12,7 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import sillwright.measure.Quantity;
 import sillwright.measure.Unit;
+import sillwright.measure.Memo;
 import sillwright.walk.Member;
 import sillwright.walk.MemberKind;
 import sillwright.walk.ProbeReading;
@@ -129,7 +130,7 @@ class DecayCalibrationTest {
             if (front.volumeMl() < 50 || left.volumeMl() < 50) continue;
             List<ProbeReading> onFront = front.probe(random, 4, Member.Face.FRONT), onLeft = left.probe(random, 4, Member.Face.LEFT);
             if (onFront.stream().noneMatch(MemberStudy::soft) || onLeft.stream().noneMatch(MemberStudy::soft)) continue;
-            MemberStudy study = new MemberStudy(post(), Map.of(Member.Face.FRONT, onFront, Member.Face.LEFT, onLeft), new Random(random.nextLong()));
+            MemberStudy study = new MemberStudy(post(), Map.of(Member.Face.FRONT, onFront, Member.Face.LEFT, onLeft), random.nextLong(), Memo.NONE);
             FaceStudy face = study.soft().get(Member.Face.FRONT);
             volume.count(face.volumeMl(), front.volumeMl());
             deepest.count(face.deepestMm(), front.deepestMm());

@@ -6,7 +6,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import sillwright.measure.Quantity;
-import sillwright.measure.SplitMix;
+import sillwright.measure.Memo;
 import sillwright.measure.Unit;
 import sillwright.walk.Member;
 import sillwright.walk.Member.Face;
@@ -37,7 +37,7 @@ class OppositeFacesTest {
     private static MemberStudy study(List<ProbeReading> probes) {
         Map<Face, List<ProbeReading>> byFace = new EnumMap<>(Face.class);
         for (ProbeReading probe : probes) byFace.computeIfAbsent(probe.spot().face(), _ -> new ArrayList<>()).add(probe);
-        return new MemberStudy(plank(), byFace, new SplitMix(3));
+        return new MemberStudy(plank(), byFace, 3, Memo.NONE);
     }
 
     /// A short probe ran out at 40 mm from the front; from the back 30 mm are soft and then sound wood begins: so between both something is sound, and no draw has them meet there.
@@ -103,8 +103,9 @@ class OppositeFacesTest {
             assertTrue(study.maps().getFirst().volumeMl().high() >= 0);
             high.add(share.high());
         }
-        for (int i = 1; i < high.size(); i++) assertTrue(high.get(i) < high.get(i - 1) || high.get(i) == 0, high.toString());
-        assertTrue(high.getFirst() > 0.02 && high.getLast() < 0.02, high.toString());
+        // In whole cells: the last two may come to the same few.
+        for (int i = 1; i < high.size(); i++) assertTrue(high.get(i) <= high.get(i - 1), high.toString());
+        assertTrue(high.getFirst() > 0.02 && high.getLast() < 0.02 && high.get(2) < 0.5 * high.getFirst(), high.toString());
         assertFalse(study(List.of(push(Face.FRONT, 60, 70, 40, REACH))).hiddenShare().isPresent());
     }
 }

@@ -1,7 +1,9 @@
 package sillwright.page;
 
+import java.lang.ref.SoftReference;
 import java.util.HashMap;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +16,8 @@ import sillwright.measure.Memo;
 /// holds about as much as one building needs; a change that is undone soon is still known.
 final class Remembered implements Memo {
     private static final int ROUNDS = 6;
+    /// A quarter of a megabyte each.
+    private static final int MOST_ROOMY = 400;
 
     private static final class Kept {
         final Object answer;
@@ -23,6 +27,8 @@ final class Remembered implements Memo {
     }
 
     private final Map<Object, Kept> all = new HashMap<>();
+    /// The answers that take much room, those longest not asked for first: the machine may take them back.
+    private final LinkedHashMap<Object, SoftReference<Object>> roomy = new LinkedHashMap<>(16, 0.75f, true);
     private int round;
 
     /// A new round begins.
@@ -55,6 +61,22 @@ final class Remembered implements Memo {
         if (kept == null) return Optional.empty();
         kept.round = round;
         return Optional.of((T) kept.answer);
+    }
+
+    @Override
+    @SuppressWarnings("unchecked")
+    public <T> T roomy(Object key, Supplier<T> work) {
+        synchronized (this) {
+            SoftReference<Object> kept = roomy.get(key);
+            Object answer = kept == null ? null : kept.get();
+            if (answer != null) return (T) answer;
+        }
+        T answer = work.get();
+        synchronized (this) {
+            roomy.put(key, new SoftReference<>(answer));
+            if (roomy.size() > MOST_ROOMY) roomy.pollFirstEntry();
+        }
+        return answer;
     }
 
     @Override

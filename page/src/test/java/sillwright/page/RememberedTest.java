@@ -66,6 +66,19 @@ class RememberedTest {
     }
 
     @Test
+    void an_answer_that_takes_much_room_is_worked_once_while_there_is_room_and_the_ones_longest_not_asked_for_go_first() {
+        Remembered memory = new Remembered();
+        int[] worked = {0};
+        for (int k = 0; k < 1000; k++) {
+            memory.roomy(k, () -> ++worked[0]);
+            memory.roomy(0, () -> ++worked[0]);
+        }
+        assertEquals(1000, worked[0], "the one that is asked for all the time is worked once");
+        memory.roomy(1, () -> ++worked[0]);
+        assertEquals(1001, worked[0], "one that nobody asked for is forgotten");
+    }
+
+    @Test
     void a_members_part_of_the_survey_holds_nothing_of_another() {
         Survey survey = SurveyFile.read(Path.of("..", "examples", "porch-alone.survey.json")).fold();
         survey.members().values().forEach(member -> {
