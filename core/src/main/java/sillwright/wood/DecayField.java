@@ -20,8 +20,8 @@ final class DecayField {
     private static final double STILL = 0.3;
     /// So near is enough while a search is still under way.
     static final double ROUGH = 1e-4;
-    /// What draws may leave out of a field: a deviation of this share of its spread, which is 0.2 mm of 20 mm, beside a hand that strays by 1.5 mm.
-    private static final double FINE = 1e-2;
+    /// What draws add to a field at each point, so that its covariance has a triangle: a deviation of this share of its spread, which is 0.06 mm of 20 mm, beside a hand that strays by 1.5 mm.
+    private static final double FINE = 3e-3;
     /// A stand-in weaker than this beside the field is as good as none.
     private static final double FAINT = 1e-9;
 
@@ -286,7 +286,8 @@ final class DecayField {
         Arrays.fill(means, feel.meanMm());
         Rows.add(means, weight, covariance, 0, n, 0, points);
         Arrays.fill(variances, feel.spreadMm() * feel.spreadMm());
-        takeKnown(covariance, variances);
+        told(covariance);
+        for (double[] row : covariance) Rows.addSquares(variances, -1, row, points);
         for (int p = 0; p < points; p++) variances[p] = Math.max(0, variances[p]);
     }
 
@@ -297,21 +298,17 @@ final class DecayField {
         return all;
     }
 
-    /// Takes from the variance of each point what the readings tell of it; the covariances become rows whose products are the covariance that is told.
-    private void takeKnown(double[][] covariance, double[] variances) {
-        for (int i = 0; i < n; i++) Rows.scale(covariance[i], root[i], 0, variances.length);
+    /// Makes of the covariances of the readings with many points rows whose products are the covariance that the readings tell.
+    private void told(double[][] covariance) {
+        for (int i = 0; i < n; i++) Rows.scale(covariance[i], root[i], 0, covariance[i].length);
         Triangle.forward(triangle, n, covariance);
-        for (double[] row : covariance) Rows.addSquares(variances, -1, row, variances.length);
     }
 
-    /// Rows that make draws of many points together: their sum, each row times a standard normal of its own, strays about the mean as the readings leave the field.
-    ///
-    /// The row of the point that is least known comes first, then that of the point which is then least known, until none strays by more than a small share of
-    /// the spread: a smooth field needs far fewer rows than points. Source: Cholesky's factorisation with pivots, a standard of numerical texts (from memory).
+    /// Rows that make draws of many points together: their sum, each row times a standard normal of its own, strays about the mean as the readings leave the field. Each row
+    /// begins at its own point; those before it are nothing.
     double[][] strays(double[] alongsMm, double[] acrossesMm) {
-        return strays(covariances(alongsMm, acrossesMm), alongsMm.length, (row, of, place, from) -> {
-            for (int j = from; j < row.length; j++) row[j] = feel.covariance(alongsMm[of], acrossesMm[of], alongsMm[place[j]], acrossesMm[place[j]]);
-        });
+        int points = alongsMm.length;
+        return strays(covariances(alongsMm, acrossesMm), points, (i, j) -> feel.covariance(alongsMm[i], acrossesMm[i], alongsMm[j], acrossesMm[j]));
     }
 
     /// The same of the cells of a grid, of which many lie alike to one another.
@@ -322,53 +319,26 @@ final class DecayField {
         double[] apart = new double[cells];
         feel.covariances(grid.alongMm(0), grid.acrossMm(0), grid.alongs(), grid.acrosses(), cells, apart);
         int[] column = IntStream.range(0, cells).map(cell -> cell % columns).toArray(), line = IntStream.range(0, cells).map(cell -> cell / columns).toArray();
-        return strays(Arrays.stream(told).map(double[]::clone).toArray(double[][]::new), cells, (row, of, place, from) -> {
-            for (int j = from; j < row.length; j++) row[j] = apart[Math.abs(line[of] - line[place[j]]) * columns + Math.abs(column[of] - column[place[j]])];
-        });
+        return strays(Arrays.stream(told).map(double[]::clone).toArray(double[][]::new), cells, (i, j) -> apart[Math.abs(line[i] - line[j]) * columns + Math.abs(column[i] - column[j])]);
     }
 
     private double[][] strays(double[][] told, int points, Covariance covariance) {
-        // The points in the order in which their rows come: those that have theirs in front, and no row reaches back to them.
-        double[] left = new double[points], by = new double[n], off = new double[points];
-        int[] place = IntStream.range(0, points).toArray();
-        double[][] rows = new double[points][];
-        Arrays.fill(left, feel.spreadMm() * feel.spreadMm());
-        takeKnown(told, left);
         double fine = FINE * FINE * feel.spreadMm() * feel.spreadMm();
-        int found = 0;
-        for (; found < points; found++) {
-            int at = largest(left, found);
-            if (!(left[at] > fine)) break;
-            int other = place[at];
-            place[at] = place[found];
-            place[found] = other;
-            Rows.swap(left, found, at);
-            for (double[] values : told) Rows.swap(values, found, at);
-            for (int i = 0; i < found; i++) Rows.swap(rows[i], found, at);
-            double[] row = rows[found] = new double[points];
-            covariance.row(row, place[found], place, found);
-            for (int i = 0; i < n; i++) by[i] = -told[i][found];
-            for (int i = 0; i < found; i++) off[i] = -rows[i][found];
-            Rows.add(row, by, told, 0, n, found, points);
-            Rows.add(row, off, rows, 0, found, found, points);
-            Rows.scale(row, 1 / Math.sqrt(left[found]), found, points);
-            for (int j = found; j < points; j++) left[j] -= row[j] * row[j];
+        double[][] rows = new double[points][points];
+        double[] by = new double[n];
+        told(told);
+        for (int i = 0; i < points; i++) {
+            double[] row = rows[i];
+            for (int j = i; j < points; j++) row[j] = covariance.between(i, j);
+            for (int k = 0; k < n; k++) by[k] = -told[k][i];
+            Rows.add(row, by, told, 0, n, i, points);
+            row[i] += fine;
         }
-        double[][] strays = new double[found][points];
-        for (int i = 0; i < found; i++) for (int j = i; j < points; j++) strays[i][place[j]] = rows[i][j];
-        return strays;
+        if (!Triangle.factor(rows, points)) throw new IllegalStateException("points stray by less than nothing under " + feel);
+        for (int i = 1; i < points; i++) Arrays.fill(rows[i], 0, i, 0);
+        return rows;
     }
 
-    /// Of the latent depth at one of many points with others.
-    private interface Covariance {
-        /// @param place which point each place of the row stands for; those before `from` are left as they are
-        void row(double[] row, int of, int[] place, int from);
-    }
-
-    private static int largest(double[] values, int from) {
-        int at = from;
-        double most = values[from];
-        for (int i = from + 1; i < values.length; i++) if (values[i] > most) most = values[at = i];
-        return at;
-    }
+    /// Of the latent depth at two of many points.
+    private interface Covariance { double between(int i, int j); }
 }

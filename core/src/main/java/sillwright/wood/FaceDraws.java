@@ -53,7 +53,7 @@ final class FaceDraws {
             Arrays.fill(one, field.feel().meanMm());
             Arrays.fill(two, field.feel().meanMm());
             Rows.add(one, weight[0], two, weight[1], known, 0, n, 0, cells);
-            Rows.add(one, normal[0], two, normal[1], strays, 0, strays.length, 0, cells);
+            Rows.addTriangle(one, normal[0], two, normal[1], strays);
             keep(one, d, throughMm);
             if (d + 1 < until) keep(two, d + 1, throughMm);
         }

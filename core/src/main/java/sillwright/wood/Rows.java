@@ -27,6 +27,12 @@ final class Rows {
         }
     }
 
+    /// The same of rows each of which begins at its own place.
+    static void addTriangle(double[] to, double[] by, double[] to2, double[] by2, double[][] rows) {
+        int n = rows.length;
+        for (int k = 0; k < n; k += 4) add(to, by, to2, by2, rows, k, Math.min(k + 4, n), k, n);
+    }
+
     static void add(double[] to, double by, double[] row, int from, int until) { for (int j = from; j < until; j++) to[j] += by * row[j]; }
 
     private static void add(double[] to, double by0, double[] row0, double by1, double[] row1, double by2, double[] row2, double by3, double[] row3, int from, int until) {
