@@ -36,7 +36,7 @@ import sillwright.work.cost.Range;
 /// is known, when less than three quarters of its section are left. Own choice, and screening only.
 final class Ahead {
     static final Basis BASIS = Basis.own("soft wood, and what its repair cuts and costs, grow in the measure of the forecast rating; limits are a utilisation of 1, or three quarters of the section");
-    private static final int DRAWS = 300;
+    private static final int DRAWS = 300, YEARS = LookAhead.YEARS + 1;
     private static final double LIMIT_AREA = 0.75, MOST_EFFORT = 3, END_MM = 300;
 
     private final List<Piece> pieces = new ArrayList<>();
@@ -52,8 +52,11 @@ final class Ahead {
     /// @param cutMl    original wood that its repair cuts away; 0 where what is soft stays
     /// @param end      the most that can go of a member that is sound yet, mL
     /// @param lostLikely share of the section gone, likely, and `lostHigh` at one in twenty; 0 where it bears no load
-    private record Piece(int member, Interval softMl, double cutMl, Optional<Costing.Part> cost, double end, boolean bears, double lostLikely, double lostHigh, Optional<Capacity> capacity,
-                         Optional<Outlook> outlook, boolean repaired, boolean leftAlone) {}
+    /// @param hours      and `money` that its repair takes as it is now; nothing where it has none
+    private record Piece(int member, Interval softMl, double cutMl, Range hours, Range money, double end, boolean bears, double lostLikely, double lostHigh, Optional<Capacity> capacity,
+                         Optional<Outlook> outlook, boolean repaired, boolean leftAlone) {
+        boolean mends() { return repaired && !leftAlone; }
+    }
 
     private Ahead(WaterFindings water, WoodFindings wood, WorkFindings work) {
         cost = work.plan().cost();
@@ -74,12 +77,13 @@ final class Ahead {
             for (Damage damage : condition.damages()) {
                 Optional<Repair> repair = Optional.ofNullable(repairs.get(damage.id()));
                 boolean alone = repair.filter(one -> one.treatment() instanceof Treatment.Watch).isPresent();
-                pieces.add(new Piece(member, damage.volumeMl(), repair.map(Repair::woodLostMl).orElse(0.0), repair.flatMap(one -> cost.part(one.id())), 0, condition.member().bearsLoad(),
+                Optional<Costing.Part> takes = repair.flatMap(one -> cost.part(one.id()));
+                pieces.add(new Piece(member, damage.volumeMl(), repair.map(Repair::woodLostMl).orElse(0.0), takes.map(Costing.Part::hours).orElse(Range.NOTHING), takes.map(Costing.Part::money).orElse(Range.NOTHING), 0, condition.member().bearsLoad(),
                         1 - damage.section().areaKept(), 1 - damage.section().keptLow(), wood.capacity(id), outlook, repair.isPresent(), alone));
                 if (outlook.isEmpty()) still.add(condition.member().title());
             }
             boolean wetted = condition.damages().isEmpty() && outlook.isPresent() && !water.wetting(id).isEmpty();
-            if (wetted) pieces.add(new Piece(member, new Interval(0, 0, 0), 0, Optional.empty(), condition.member().sectionMm2() * Math.min(END_MM, condition.member().lengthMm()) / 1000, false, 0, 0,
+            if (wetted) pieces.add(new Piece(member, new Interval(0, 0, 0), 0, Range.NOTHING, Range.NOTHING, condition.member().sectionMm2() * Math.min(END_MM, condition.member().lengthMm()) / 1000, false, 0, 0,
                     Optional.empty(), outlook, false, false));
             sound |= wetted;
             if (wetted || !condition.damages().isEmpty()) wholes.add(condition.member().sectionMm2() * condition.member().lengthMm() / 1000);
@@ -93,104 +97,129 @@ final class Ahead {
     static Optional<LookAhead> of(WaterFindings water, WoodFindings wood, WorkFindings work, List<Integer> waits, long seed) {
         Ahead ahead = new Ahead(water, wood, work);
         if (ahead.pieces.isEmpty() || wood.outlooks().isEmpty()) return Optional.empty();
-        List<Course> courses = new ArrayList<>();
-        courses.add(ahead.course(Kind.NOTHING, Integer.MAX_VALUE, seed));
-        courses.add(ahead.course(Kind.WATER_ONLY, Integer.MAX_VALUE, seed));
-        courses.add(ahead.course(Kind.WORK, 0, seed));
-        for (int wait : waits) courses.add(ahead.course(Kind.POSTPONED, wait, seed));
+        List<Tally> tallies = new ArrayList<>(List.of(ahead.new Tally(Kind.NOTHING, Integer.MAX_VALUE), ahead.new Tally(Kind.WATER_ONLY, Integer.MAX_VALUE), ahead.new Tally(Kind.WORK, 0)));
+        for (int wait : waits) tallies.add(ahead.new Tally(Kind.POSTPONED, wait));
+        // The same draws for every course, so that courses differ by what is done and by nothing else.
+        RandomGenerator random = new SplitMix(seed);
+        for (int d = 0; d < DRAWS; d++) {
+            Draw draw = ahead.new Draw(random);
+            for (Tally tally : tallies) tally.add(draw, d);
+        }
+        List<Course> courses = tallies.stream().map(Tally::course).toList();
         List<Basis> basis = new ArrayList<>(List.of(BASIS));
         basis.addAll(Dose.BASIS);
         return Optional.of(new LookAhead(courses, ahead.left, ahead.cost.priced() && ahead.cost.money().draws() > 0, ahead.cost.currency(), basis));
     }
 
-    /// What one draw counts in one year.
-    private static final class Count {
-        final double[] gone, lost;
-        double hours, allHours, money, allMoney;
+    /// One future: how great each damage is, how fast it goes on, how dear the work is.
+    private final class Draw {
+        final double[] size = new double[pieces.size()], soft = new double[size.length], hours = new double[size.length], money = new double[size.length];
+        /// How many times what is soft now, year by year, as it is wetted and with the water stopped.
+        final double[][] asIs = new double[size.length][YEARS], stopped = new double[size.length][YEARS];
+        final double stopHours, stopMoney;
 
-        Count(int members) {
-            gone = new double[members];
-            lost = new double[members];
-        }
-    }
-
-    private Course course(Kind kind, int wait, long seed) {
-        int years = LookAhead.YEARS + 1;
-        double[][] gone = new double[years][DRAWS], lost = new double[years][DRAWS], hours = new double[years][DRAWS], allHours = new double[years][DRAWS], money = new double[years][DRAWS],
-                allMoney = new double[years][DRAWS];
-        int[] reached = new int[years];
-        // The same draws for every course, so that courses differ by what is done and by nothing else.
-        RandomGenerator random = new SplitMix(seed);
-        for (int d = 0; d < DRAWS; d++) {
+        Draw(RandomGenerator random) {
             double pace = random.nextDouble(), dear = random.nextDouble();
-            double[] size = random.doubles(pieces.size()).toArray();
-            double stopHours = waterHours.stream().mapToDouble(range -> at(range, dear)).sum(), stopMoney = waterMoney.stream().mapToDouble(range -> at(range, dear)).sum();
+            for (int p = 0; p < size.length; p++) {
+                Piece piece = pieces.get(p);
+                size[p] = random.nextDouble();
+                soft[p] = piece.softMl.high() > 0 ? at(piece.softMl, size[p]) : piece.end;
+                hours[p] = at(piece.hours, dear);
+                money[p] = at(piece.money, dear);
+                grow(piece.outlook.map(Outlook::asIs), pace, asIs[p]);
+                grow(piece.outlook.map(Outlook::stopped), pace, stopped[p]);
+            }
+            stopHours = waterHours.stream().mapToDouble(range -> at(range, dear)).sum();
+            stopMoney = waterMoney.stream().mapToDouble(range -> at(range, dear)).sum();
+        }
+
+        /// How many times what is soft now; for wood still sound, the share that has gone.
+        private static void grow(Optional<Forecast> forecast, double pace, double[] grown) {
+            Arrays.fill(grown, 1);
+            if (forecast.isEmpty()) return;
+            List<Interval> ratings = forecast.get().ratings();
+            double from = ratings.getFirst().median();
+            for (int year = 0; year < grown.length; year++) {
+                double now = at(ratings.get(Math.min(year, ratings.size() - 1)), pace);
+                grown[year] = from > 0 ? Math.max(1, now / from) : Math.max(0, (now - 1) / 3);
+            }
+        }
+    }
+
+    /// What one course comes to, draw by draw and year by year.
+    private final class Tally {
+        private final Kind kind;
+        private final int wait;
+        private final double[][] gone = new double[YEARS][DRAWS], lost = new double[YEARS][DRAWS], hours = new double[YEARS][DRAWS], allHours = new double[YEARS][DRAWS], money = new double[YEARS][DRAWS],
+                allMoney = new double[YEARS][DRAWS];
+        private final double[] goneOf = new double[wholes.size()], lostOf = new double[wholes.size()];
+        private final int[] reached = new int[YEARS];
+
+        Tally(Kind kind, int wait) {
+            this.kind = kind;
+            this.wait = wait;
+        }
+
+        void add(Draw draw, int d) {
             boolean over = false;
-            for (int year = 0; year < years; year++) {
-                Count count = new Count(wholes.size());
-                over |= count(count, kind, wait, year, pace, dear, size, stopHours, stopMoney);
-                for (int m = 0; m < wholes.size(); m++) {
-                    gone[year][d] += Math.min(wholes.get(m), count.gone[m]);
-                    lost[year][d] += Math.min(wholes.get(m), Math.max(count.gone[m], count.lost[m]));
-                }
-                hours[year][d] = count.hours;
-                allHours[year][d] = count.allHours;
-                money[year][d] = count.money;
-                allMoney[year][d] = count.allMoney;
+            for (int year = 0; year < YEARS; year++) {
+                over |= count(draw, d, year);
                 if (over) reached[year]++;
+                for (int m = 0; m < goneOf.length; m++) {
+                    gone[year][d] += Math.min(wholes.get(m), goneOf[m]);
+                    lost[year][d] += Math.min(wholes.get(m), Math.max(goneOf[m], lostOf[m]));
+                }
             }
         }
-        List<LookAhead.Year> all = new ArrayList<>();
-        for (int year = 0; year < years; year++) all.add(new LookAhead.Year(spread(gone[year]), spread(lost[year]), new Spent(spread(hours[year]), spread(allHours[year])),
-                new Spent(spread(money[year]), spread(allMoney[year])), reached[year] / (double) DRAWS));
-        return new Course(kind, kind == Kind.POSTPONED ? wait : 0, all);
-    }
 
-    /// Counts one year of one draw; true where a piece that bears load is at its limit.
-    private boolean count(Count count, Kind kind, int wait, int year, double pace, double dear, double[] size, double stopHours, double stopMoney) {
-        boolean done = year >= wait && (kind == Kind.WORK || kind == Kind.POSTPONED), over = false;
-        if (kind == Kind.WATER_ONLY || done) {
-            count.hours += stopHours;
-            count.money += stopMoney;
-        }
-        if (done) {
-            count.hours += aroundHours;
-            count.money += aroundMoney;
-        }
-        count.allHours = stopHours + aroundHours;
-        count.allMoney = stopMoney + aroundMoney;
-        for (int p = 0; p < pieces.size(); p++) {
-            Piece piece = pieces.get(p);
-            double then = grown(piece, kind == Kind.WATER_ONLY, Math.min(year, wait), pace);
-            double now = done && !piece.repaired ? grownSince(piece, wait, year, pace, then) : then;
-            boolean mends = piece.repaired && !piece.leftAlone, mended = done && mends;
-            double soft = piece.softMl.high() > 0 ? at(piece.softMl, size[p]) * now : piece.end * now, mending = mends && piece.cutMl > 0 ? piece.cutMl * now : soft;
-            count.gone[piece.member] += mended ? mending : soft;
-            count.lost[piece.member] += mending;
-            double more = Math.min(MOST_EFFORT, now), takes = mends ? piece.cost.map(part -> at(part.hours(), dear)).orElse(0.0) * more : 0, costs = mends ? piece.cost.map(part -> at(part.money(), dear)).orElse(0.0) * more : 0;
-            count.allHours += takes;
-            count.allMoney += costs;
-            if (mended) {
-                count.hours += takes;
-                count.money += costs;
+        /// Counts one year of one draw; true where a piece that bears load is at its limit.
+        private boolean count(Draw draw, int d, int year) {
+            boolean done = year >= wait && (kind == Kind.WORK || kind == Kind.POSTPONED), over = false;
+            if (kind == Kind.WATER_ONLY || done) {
+                hours[year][d] += draw.stopHours;
+                money[year][d] += draw.stopMoney;
             }
-            over |= !mended && piece.bears && atLimit(piece, size[p], now);
+            if (done) {
+                hours[year][d] += aroundHours;
+                money[year][d] += aroundMoney;
+            }
+            allHours[year][d] = draw.stopHours + aroundHours;
+            allMoney[year][d] = draw.stopMoney + aroundMoney;
+            Arrays.fill(goneOf, 0);
+            Arrays.fill(lostOf, 0);
+            for (int p = 0; p < draw.size.length; p++) {
+                Piece piece = pieces.get(p);
+                double now = grown(draw, piece, p, year, done);
+                boolean mends = piece.mends(), mended = done && mends;
+                double soft = draw.soft[p] * now, mending = mends && piece.cutMl > 0 ? piece.cutMl * now : soft;
+                goneOf[piece.member] += mended ? mending : soft;
+                lostOf[piece.member] += mending;
+                double more = mends ? Math.min(MOST_EFFORT, now) : 0;
+                allHours[year][d] += draw.hours[p] * more;
+                allMoney[year][d] += draw.money[p] * more;
+                if (mended) {
+                    hours[year][d] += draw.hours[p] * more;
+                    money[year][d] += draw.money[p] * more;
+                }
+                over |= !mended && piece.bears && atLimit(piece, draw.size[p], now);
+            }
+            return over;
         }
-        return over;
-    }
 
-    /// How many times what is soft now; for wood still sound, the share that has gone.
-    private static double grown(Piece piece, boolean stopped, int year, double pace) {
-        if (piece.outlook.isEmpty()) return 1;
-        Forecast forecast = stopped ? piece.outlook.get().stopped() : piece.outlook.get().asIs();
-        double from = forecast.ratings().getFirst().median(), now = at(forecast.ratings().get(Math.min(year, forecast.ratings().size() - 1)), pace);
-        return from > 0 ? Math.max(1, now / from) : Math.max(0, (now - 1) / 3);
-    }
+        /// What is not mended goes on as stopped wood does from the day the water is stopped.
+        private double grown(Draw draw, Piece piece, int p, int year, boolean done) {
+            double then = (kind == Kind.WATER_ONLY ? draw.stopped : draw.asIs)[p][Math.min(year, wait)];
+            if (!done || piece.repaired) return then;
+            double since = draw.stopped[p][Math.max(0, year - wait)];
+            return piece.softMl.high() > 0 ? then * since : Math.max(then, since);
+        }
 
-    /// What is not mended goes on as stopped wood does from the day the water is stopped.
-    private static double grownSince(Piece piece, int wait, int year, double pace, double before) {
-        double then = grown(piece, true, Math.max(0, year - wait), pace);
-        return piece.softMl.high() > 0 ? before * then : Math.max(before, then);
+        Course course() {
+            List<LookAhead.Year> all = new ArrayList<>();
+            for (int year = 0; year < YEARS; year++) all.add(new LookAhead.Year(spread(gone[year]), spread(lost[year]), new Spent(spread(hours[year]), spread(allHours[year])),
+                    new Spent(spread(money[year]), spread(allMoney[year])), reached[year] / (double) DRAWS));
+            return new Course(kind, kind == Kind.POSTPONED ? wait : 0, all);
+        }
     }
 
     private static boolean atLimit(Piece piece, double size, double grown) {

@@ -56,7 +56,7 @@ public final class Work {
         OrderOfWork.Ordered ordered = OrderOfWork.of(survey, water, repairs, byDamage, safety, start, outfit, seed, units, memo);
         List<Task> tasks = ordered.tasks();
         TakeOff order = TakeOff.of(repairs, cuts, safety.sheetingMm2(), safety.sheeted(), outfit.prices(), units);
-        Costing cost = Costs.of(repairs, byDamage, order, safety, water, outfit, seed, units);
+        Costing cost = Costs.of(repairs, byDamage, order, safety, water, outfit, seed, units, memo);
         return new WorkFindings(repairs, order.lines(), cuts.plans(), tasks, safety.sides(), gaps(survey, jobs, repairs, cuts, stockMm, tasks, units), new Plan(cost, ordered.timetable(), Tools.of(repairs, byDamage, survey.building().map(Building::yearBuilt).orElse(0))));
     }
 

@@ -19,18 +19,18 @@ import sillwright.measure.SplitMix;
 final class Draws {
     static final int COUNT = 4000;
 
-    private final List<Line> lines;
-    private final List<Price> prices;
-    private final Map<Price, List<Line>> byPrice = new IdentityHashMap<>();
-    private final List<Price> order = new ArrayList<>();
+    private final List<Bought> bought = new ArrayList<>();
+
+    /// All lines that are paid by one price.
+    private record Bought(Price price, List<Line> lines) {}
 
     private Draws(List<Line> lines, List<Price> prices) {
-        this.lines = lines;
-        this.prices = prices;
-        for (int i = 0; i < lines.size(); i++) {
-            if (!byPrice.containsKey(prices.get(i))) order.add(prices.get(i));
-            byPrice.computeIfAbsent(prices.get(i), _ -> new ArrayList<>()).add(lines.get(i));
-        }
+        Map<Price, Bought> byPrice = new IdentityHashMap<>();
+        for (int i = 0; i < lines.size(); i++)
+            byPrice.computeIfAbsent(prices.get(i), price -> {
+                bought.add(new Bought(price, new ArrayList<>()));
+                return bought.getLast();
+            }).lines.add(lines.get(i));
     }
 
     /// @param prices of each line, one object where it is one price
@@ -42,26 +42,26 @@ final class Draws {
     private Range work(RandomGenerator random) {
         double[] drawn = new double[COUNT];
         for (int d = 0; d < COUNT; d++)
-            for (Price price : order) {
+            for (Bought one : bought) {
                 double units = 0;
-                for (Line line : byPrice.get(price)) units += line.units(line.amount().draw(random) * line.each().draw(random));
-                drawn[d] += price.money().draw(random) * units;
+                for (Line line : one.lines) units += line.units(line.amount().draw(random) * line.each().draw(random));
+                drawn[d] += one.price.money().draw(random) * units;
             }
         double mean = Arrays.stream(drawn).sum() / COUNT;
         Arrays.sort(drawn);
         double exact = 0, variance = 0;
         List<Range.Driver> drivers = new ArrayList<>();
-        for (Price price : order) {
+        for (Bought one : bought) {
             double units = 0, unitsVariance = 0;
-            for (Line line : byPrice.get(price)) {
+            for (Line line : one.lines) {
                 units += line.meanUnits();
                 unitsVariance += line.varianceUnits();
             }
-            Spread money = price.money();
+            Spread money = one.price.money();
             exact += money.mean() * units;
             variance += Line.product(money.mean(), money.variance(), units, unitsVariance);
-            drivers.add(new Range.Driver("the price of " + price.item(), money.variance() * units * units));
-            for (Line line : byPrice.get(price)) drivers(line, money.mean(), drivers);
+            drivers.add(new Range.Driver("the price of " + one.price.item(), money.variance() * units * units));
+            for (Line line : one.lines) drivers(line, money.mean(), drivers);
         }
         double whole = variance;
         List<Range.Driver> shares = drivers.stream().map(driver -> new Range.Driver(driver.words(), whole > 0 ? driver.share() / whole : 0)).filter(driver -> driver.share() > 1e-6)
