@@ -1,5 +1,8 @@
 package sillwright.measure;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 
@@ -97,9 +100,16 @@ public record Key(String name, String says, Takes takes, boolean needed, Optiona
     private static String range(Kind kind, double least, double most, Units units) {
         boolean low = least > -Double.MAX_VALUE, high = most < Double.MAX_VALUE;
         Unit unit = kind == Kind.FRACTION ? Unit.PERCENT : kind.in(units);
-        String from = low ? Words.significant(unit.fromOwn(least), 4) : "", to = high ? Words.significant(unit.fromOwn(most), 4) : "";
+        String from = low ? bound(unit.fromOwn(least), RoundingMode.CEILING) : "", to = high ? bound(unit.fromOwn(most), RoundingMode.FLOOR) : "";
         String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
         if (low && high) return " (" + from + " to " + to + symbol + ")";
         return low ? " (" + from + symbol + " or more)" : high ? " (" + to + symbol + " or less)" : "";
+    }
+
+    /// In four digits where that is all of it, else in two, rounded to the side that is accepted.
+    private static String bound(double value, RoundingMode inward) {
+        BigDecimal four = new BigDecimal(value).round(new MathContext(4, RoundingMode.HALF_EVEN));
+        if (Math.abs(four.doubleValue() - value) <= 1e-9 * Math.abs(value)) return Words.significant(value, 4);
+        return Words.significant(new BigDecimal(value).round(new MathContext(2, inward)).doubleValue(), 2);
     }
 }

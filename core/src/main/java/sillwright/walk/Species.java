@@ -1,15 +1,12 @@
 package sillwright.walk;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 import sillwright.measure.Basis;
 import sillwright.measure.Csv;
@@ -20,6 +17,7 @@ import sillwright.measure.Words;
 /// A wood as the Wood Handbook's tables know it.
 ///
 /// @param name          common name, lower case, hyphens: `pine-eastern-white`
+/// @param said          the name as a yard says it: `eastern white pine`
 /// @param scientific    the botanical name
 /// @param gravityGreen  oven-dry mass over green volume, relative to water
 /// @param radial        shrinkage green to oven-dry across the rings, fraction of the green size
@@ -30,7 +28,7 @@ import sillwright.measure.Words;
 /// @param use           where it is met on older buildings; common practice
 /// @param notes         what matters in working or matching it; common practice
 /// @param basis         where gravity, shrinkage, durability and strength are from
-public record Species(String name, String scientific, double gravityGreen, double radial, double tangential, double volumetric,
+public record Species(String name, String said, String scientific, double gravityGreen, double radial, double tangential, double volumetric,
                       Durability durability, double bendingPsi, String use, String notes, List<Basis> basis) {
     public Species { basis = List.copyOf(basis); }
 
@@ -45,21 +43,8 @@ public record Species(String name, String scientific, double gravityGreen, doubl
     /// Every species of the table, by name.
     public static Map<String, Species> all() { return ALL; }
 
-    /// Words of names that are written large: after a person or a place.
-    private static final Set<String> PROPER = Set.of("douglas", "port", "orford", "atlantic", "american", "sitka", "engelmann", "spanish");
-
     /// A name as it is said: `eastern white pine`, `old-growth redwood`, `coast Douglas fir`; what the table lacks, as it was written.
-    public static String said(String name) {
-        if (!ALL.containsKey(name)) return name;
-        String plain = name.replace("-growth", "").replace("douglas-fir-interior-north", "douglas fir-northern-interior").replace("douglas-fir-coast", "douglas fir-coast");
-        List<String> words = new ArrayList<>(List.of(plain.split("-")));
-        if (words.size() > 1 && !SAID_AS_WRITTEN.contains(name)) words.add(words.removeFirst());
-        String said = String.join(" ", words);
-        if (name.endsWith("-growth")) said = said.replaceFirst(" ", "-growth ");
-        return Arrays.stream(said.split(" ")).map(word -> PROPER.contains(word) ? Words.sentence(word) : word).collect(Collectors.joining(" "));
-    }
-
-    private static final Set<String> SAID_AS_WRITTEN = Set.of("yellow-poplar", "spanish-cedar");
+    public static String said(String name) { return find(name).map(Species::said).orElse(name); }
 
     public static Optional<Species> find(String name) { return Optional.ofNullable(ALL.get(name)); }
 
@@ -106,7 +91,7 @@ public record Species(String name, String scientific, double gravityGreen, doubl
         if (known != null) return new Taken(known, Optional.empty());
         List<Species> kin = kin(name);
         Species near = (kin.isEmpty() ? List.copyOf(ALL.values()) : kin).stream().min(Comparator.comparing((Species one) -> Math.abs(one.gravityGreen - gravity)).thenComparing(one -> one.name)).orElseThrow();
-        Species plain = new Species(near.name, near.scientific, near.gravityGreen, near.radial, near.tangential, near.volumetric, Durability.SLIGHT, near.bendingPsi, near.use, near.notes, near.basis);
+        Species plain = new Species(near.name, near.said, near.scientific, near.gravityGreen, near.radial, near.tangential, near.volumetric, Durability.SLIGHT, near.bendingPsi, near.use, near.notes, near.basis);
         return new Taken(plain, Optional.of("'" + name + "' is not in the species table: worked as " + near.name + ", the nearest in weight" + (kin.isEmpty() ? "" : " of those that share its name")
                 + " (its gravity is " + Words.significant(near.gravityGreen, 2) + ", " + Words.significant(gravity, 2) + " was given)"));
     }
@@ -131,7 +116,7 @@ public record Species(String name, String scientific, double gravityGreen, doubl
             List<Basis> basis = new ArrayList<>();
             for (String what : List.of("sg", "shrinkage", "durability", "strength"))
                 basis.add(new Basis("Species table: " + name, what + ": " + source, Known.of(row.get(what + "_known"))));
-            all.put(name, new Species(name, row.get("scientific"), row.number("sg_green"), row.number("radial_pct") / 100,
+            all.put(name, new Species(name, row.get("said"), row.get("scientific"), row.number("sg_green"), row.number("radial_pct") / 100,
                     row.number("tangential_pct") / 100, row.number("volumetric_pct") / 100, durability(row.get("durability")),
                     row.number("mor_12pct_psi"), row.get("use"), row.get("notes"), basis));
         }
