@@ -104,12 +104,16 @@ const painted = () => document.hidden ? Promise.resolve() : new Promise(done => 
 
 /** What rests on the whole road comes when it is walked. */
 async function settle(since, entry, undo) {
-  const said = await send(`${api(building)}/whole`, {since, stage, known: known(), near: [...sighted]});
+  const parts = document.getElementById('parts'), said = await send(`${api(building)}/whole`, {since, stage, known: known(), near: [...sighted]}).catch(thrown => {
+    parts.dataset.whole = 'unknown';
+    throw thrown;
+  });
   place(said);
-  document.getElementById('parts').dataset.whole = true;
-  fillRest().catch(thrown => say(thrown.message));
+  parts.dataset.whole = true;
   const aside = document.getElementById('touched');
   if (entry && !aside.hidden && aside.dataset.entry === entry) touched(entry, said.touched, undo);
+  await painted();
+  fillRest().catch(thrown => say(thrown.message));
 }
 
 function amended(form) {
@@ -315,6 +319,8 @@ async function renew(part) {
 
 const near = new IntersectionObserver(seen => {
   for (const {target, isIntersecting} of seen) if (isIntersecting) {
+    // What is stale before the whole road is walked would be so again after it: it comes with the rest.
+    if ('stale' in target.dataset && !sighted.has(target.id) && document.getElementById('parts').dataset.whole === 'false') continue;
     near.unobserve(target);
     ('stale' in target.dataset ? renew(target) : fill(target)).catch(thrown => say(thrown.message));
   }
