@@ -286,7 +286,7 @@ final class DecayField {
         Arrays.fill(means, feel.meanMm());
         Rows.add(means, weight, covariance, 0, n, 0, points);
         Arrays.fill(variances, feel.spreadMm() * feel.spreadMm());
-        told(covariance);
+        tell(covariance);
         for (double[] row : covariance) Rows.addSquares(variances, -1, row, points);
         for (int p = 0; p < points; p++) variances[p] = Math.max(0, variances[p]);
     }
@@ -299,7 +299,7 @@ final class DecayField {
     }
 
     /// Makes of the covariances of the readings with many points rows whose products are the covariance that the readings tell.
-    private void told(double[][] covariance) {
+    private void tell(double[][] covariance) {
         for (int i = 0; i < n; i++) Rows.scale(covariance[i], root[i], 0, covariance[i].length);
         Triangle.forward(triangle, n, covariance);
     }
@@ -326,7 +326,7 @@ final class DecayField {
         double fine = FINE * FINE * feel.spreadMm() * feel.spreadMm();
         double[][] rows = new double[points][points];
         double[] by = new double[n];
-        told(told);
+        tell(told);
         for (int i = 0; i < points; i++) {
             double[] row = rows[i];
             for (int j = i; j < points; j++) row[j] = covariance.between(i, j);

@@ -16,7 +16,6 @@ import sillwright.walk.ProbeReading;
 
 /// The probed faces of one member together: decay of two faces that meets at a corner counts once, and what one face says of its opposite is heard.
 final class MemberStudy {
-
     private static final double[] NONE = {0};
 
     final Member member;
@@ -27,7 +26,7 @@ final class MemberStudy {
     /// Of the faces where every reading was sound: they count as sound in every section and volume, and [#hiddenShare] tells what may lie between their readings.
     private final List<FaceStudy> hidden = new ArrayList<>();
     /// Of the soft faces, by the side of the section; nothing where a side is sound.
-    private final FaceDraws[] sides = new FaceDraws[4];
+    private final FaceDraws[] bySide = new FaceDraws[4];
     private final List<Double> overlaps = new ArrayList<>();
     private final List<DepthMap> maps = new ArrayList<>();
     /// The area that each draw leaves at a column of the finest face; empty where it was not asked for yet.
@@ -57,7 +56,7 @@ final class MemberStudy {
                 continue;
             }
             soft.put(one.face, found.get(i).study);
-            sides[member.sectionSide(one.face).ordinal()] = found.get(i).study.draws;
+            bySide[member.sectionSide(one.face).ordinal()] = found.get(i).study.draws;
             if (one.face.ordinal() < Member.opposite(one.face).ordinal()) overlaps.addAll(Readings.overlaps(one.here, one.opposite, one.slab.throughMm()));
         }
         columns = soft.values().stream().mapToInt(study -> study.draws.grid.columns()).max().orElse(1);
@@ -153,7 +152,7 @@ final class MemberStudy {
 
     /// The depths of one draw across a side of the section; opposite faces have as many.
     private double[] strips(int draw, double stationMm, int side) {
-        FaceDraws draws = sides[side];
+        FaceDraws draws = bySide[side];
         if (draws == null) return NONE;
         double[] depths = new double[draws.grid.rows()];
         int column = draws.grid.columnAt(stationMm);

@@ -53,12 +53,6 @@ final class Rows {
 
     static void scale(double[] row, double by, int from, int until) { for (int j = from; j < until; j++) row[j] *= by; }
 
-    static void swap(double[] row, int i, int j) {
-        double one = row[i];
-        row[i] = row[j];
-        row[j] = one;
-    }
-
     /// Four sums side by side: a processor need not wait for one addition to begin the next.
     static double dot(double[] a, double[] b, int from, int until) {
         double s0 = 0, s1 = 0, s2 = 0, s3 = 0;

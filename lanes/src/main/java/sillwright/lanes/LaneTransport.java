@@ -8,7 +8,7 @@ import sillwright.wood.drying.Air;
 import sillwright.wood.drying.Stack;
 import sillwright.wood.drying.Transport;
 
-/// [Transport] in the vector unit: two vectors of pieces at a time, taken through all hours of the call in a [Near] copy that stays in the first cache.
+/// [Transport] in the vector unit: two vectors of pieces at a time, taken through all hours of the call in a [Batch] copy that stays in the first cache.
 ///
 /// An hour is three passes over the slices. What drives each link hangs on no other link, and fills the unit. Elimination waits for one division after the other: so it comes from both faces at once, and the two vectors go side
 /// by side. The way back likewise. A product and a sum are rounded once where [Transport#PLAIN] rounds them twice, so the two part in the last digits.
@@ -25,26 +25,26 @@ final class LaneTransport implements Transport {
     public void hours(Stack stack, Air air, int fromHour, int toHour, int fromPiece, int toPiece) {
         if (fromPiece % Stack.TOGETHER != 0 || toPiece % Stack.TOGETHER != 0 && toPiece != stack.pieces || !fits())
             throw new IllegalArgumentException("pieces " + fromPiece + " to " + toPiece + " are not parted at multiples of " + Stack.TOGETHER);
-        Near near = new Near(stack.slices, PAIR);
+        Batch batch = new Batch(stack.slices, PAIR);
         for (int from = fromPiece; from < toPiece; from += PAIR) {
-            boolean sides = near.take(stack, from);
-            for (int h = fromHour; h < toHour; h++) hour(stack, near, from, sides, air.atRest[h], air.quick[h], air.vapour[h], air.runs[h], air.rainMm[h]);
-            near.give(stack, from);
+            boolean sides = batch.take(stack, from);
+            for (int h = fromHour; h < toHour; h++) hour(stack, batch, from, sides, air.atRest[h], air.quick[h], air.vapour[h], air.runs[h], air.rainMm[h]);
+            batch.give(stack, from);
         }
     }
 
-    private static void hour(Stack stack, Near near, int from, boolean sides, double atRest, double quick, double vapour, double runs, double rainMm) {
+    private static void hour(Stack stack, Batch batch, int from, boolean sides, double atRest, double quick, double vapour, double runs, double rainMm) {
         double overQuick = 1 / quick, overVapour = 1 / vapour;
         int end = (stack.slices - 1) * PAIR;
         for (int g = 0; g < PAIR; g += ONE) {
-            face(stack, stack.near, near.moisture, g, from + g, atRest, quick, overQuick, overVapour, runs, rainMm);
-            face(stack, stack.far, near.moisture, end + g, from + g, atRest, quick, overQuick, overVapour, runs, rainMm);
-            drive(stack, near, g, from + g, quick, runs);
+            face(stack, stack.near, batch.moisture, g, from + g, atRest, quick, overQuick, overVapour, runs, rainMm);
+            face(stack, stack.far, batch.moisture, end + g, from + g, atRest, quick, overQuick, overVapour, runs, rainMm);
+            drive(stack, batch, g, from + g, quick, runs);
         }
-        in(stack, near, from);
-        out(near);
-        for (int g = 0; g < PAIR; g += ONE) balance(stack, near, g, from + g);
-        if (sides) for (int g = 0; g < PAIR; g += ONE) sides(stack, near, g, from + g, atRest, quick);
+        in(stack, batch, from);
+        out(batch);
+        for (int g = 0; g < PAIR; g += ONE) balance(stack, batch, g, from + g);
+        if (sides) for (int g = 0; g < PAIR; g += ONE) sides(stack, batch, g, from + g, atRest, quick);
     }
 
     /// What one face lets through in this hour: vapour, and liquid while it lies there.
@@ -83,8 +83,8 @@ final class LaneTransport implements Transport {
     }
 
     /// What each slice gives the next for a difference of one: one number over another, so that a slice costs one division.
-    private static void drive(Stack stack, Near near, int g, int m, double quick, double runs) {
-        double[] moisture = near.moisture, givesBy = near.givesBy, backBy = near.backBy, gives = near.gives, back = near.back, apart = near.apart;
+    private static void drive(Stack stack, Batch batch, int g, int m, double quick, double runs) {
+        double[] moisture = batch.moisture, givesBy = batch.givesBy, backBy = batch.backBy, gives = batch.gives, back = batch.back, apart = batch.apart;
         int last = stack.slices - 1;
         DoubleVector tiny = DoubleVector.broadcast(LANES, Stack.TINY), one = DoubleVector.broadcast(LANES, 1), half = DoubleVector.broadcast(LANES, 0.5), lessHalf = half.neg();
         DoubleVector sixth = DoubleVector.broadcast(LANES, 1.0 / 6), of24 = DoubleVector.broadcast(LANES, 1.0 / 24), of120 = DoubleVector.broadcast(LANES, 1.0 / 120);
@@ -120,9 +120,9 @@ final class LaneTransport implements Transport {
     }
 
     /// Elimination from both faces to the slice where they meet, which then is known: four of the divisions that wait for one another go side by side.
-    private static void in(Stack stack, Near near, int m) {
-        double[] moisture = near.moisture, step = near.step, gives = near.gives, back = near.back, apart = near.apart;
-        int end = (near.slices - 1) * PAIR, meet = near.slices / 2 * PAIR, n = m + ONE;
+    private static void in(Stack stack, Batch batch, int m) {
+        double[] moisture = batch.moisture, step = batch.step, gives = batch.gives, back = batch.back, apart = batch.apart;
+        int end = (batch.slices - 1) * PAIR, meet = batch.slices / 2 * PAIR, n = m + ONE;
         DoubleVector one = DoubleVector.broadcast(LANES, 1);
         DoubleVector here = DoubleVector.fromArray(LANES, step, 0), there = DoubleVector.fromArray(LANES, step, ONE);
         DoubleVector keptA = here.fma(DoubleVector.fromArray(LANES, stack.near.pull, m), one), keptB = there.fma(DoubleVector.fromArray(LANES, stack.near.pull, n), one);
@@ -166,9 +166,9 @@ final class LaneTransport implements Transport {
     }
 
     /// From where they met back out to both faces.
-    private static void out(Near near) {
-        double[] moisture = near.moisture, gives = near.gives, back = near.back;
-        int end = (near.slices - 1) * PAIR, meet = near.slices / 2 * PAIR;
+    private static void out(Batch batch) {
+        double[] moisture = batch.moisture, gives = batch.gives, back = batch.back;
+        int end = (batch.slices - 1) * PAIR, meet = batch.slices / 2 * PAIR;
         DoubleVector a = DoubleVector.fromArray(LANES, moisture, meet), b = DoubleVector.fromArray(LANES, moisture, meet + ONE), c = a, d = b;
         int here = meet - PAIR;
         for (int there = meet + PAIR; there <= end; here -= PAIR, there += PAIR) {
@@ -187,23 +187,23 @@ final class LaneTransport implements Transport {
     }
 
     /// What came in and went out, from the fluxes themselves and not from the change; and the time a face was wet.
-    private static void balance(Stack stack, Near near, int g, int m) {
+    private static void balance(Stack stack, Batch batch, int g, int m) {
         DoubleVector step = DoubleVector.broadcast(LANES, stack.stepS), hours = DoubleVector.broadcast(LANES, stack.stepS / 3600);
         DoubleVector in = DoubleVector.fromArray(LANES, stack.near.pulled, m).add(DoubleVector.fromArray(LANES, stack.far.pulled, m));
-        DoubleVector out = DoubleVector.fromArray(LANES, stack.near.pull, m).mul(DoubleVector.fromArray(LANES, near.moisture, g));
-        out = DoubleVector.fromArray(LANES, stack.far.pull, m).fma(DoubleVector.fromArray(LANES, near.moisture, (near.slices - 1) * PAIR + g), out);
+        DoubleVector out = DoubleVector.fromArray(LANES, stack.near.pull, m).mul(DoubleVector.fromArray(LANES, batch.moisture, g));
+        out = DoubleVector.fromArray(LANES, stack.far.pull, m).fma(DoubleVector.fromArray(LANES, batch.moisture, (batch.slices - 1) * PAIR + g), out);
         step.fma(in.sub(out), DoubleVector.fromArray(LANES, stack.gained, m)).intoArray(stack.gained, m);
         DoubleVector wet = DoubleVector.fromArray(LANES, stack.near.wet, m).max(DoubleVector.fromArray(LANES, stack.far.wet, m));
         hours.fma(wet, DoubleVector.fromArray(LANES, stack.wetHours, m)).intoArray(stack.wetHours, m);
     }
 
     /// Exchange of each slice with the air beside the run, after the step along it and implicit like it.
-    private static void sides(Stack stack, Near near, int g, int m, double atRest, double quick) {
-        double[] moisture = near.moisture, step = near.step;
+    private static void sides(Stack stack, Batch batch, int g, int m, double atRest, double quick) {
+        double[] moisture = batch.moisture, step = batch.step;
         DoubleVector tiny = DoubleVector.broadcast(LANES, Stack.TINY), one = DoubleVector.broadcast(LANES, 1), lessHalf = DoubleVector.broadcast(LANES, -0.5), rest = DoubleVector.broadcast(LANES, atRest);
         DoubleVector most = DoubleVector.fromArray(LANES, stack.sides, m).mul(DoubleVector.broadcast(LANES, stack.stepS * quick));
         DoubleVector saturation = DoubleVector.fromArray(LANES, stack.saturation, m), length = DoubleVector.broadcast(LANES, stack.stepS), gained = DoubleVector.fromArray(LANES, stack.gainedBySides, m);
-        for (int i = 0; i < near.slices; i++) {
+        for (int i = 0; i < batch.slices; i++) {
             DoubleVector u = DoubleVector.fromArray(LANES, moisture, i * PAIR + g), over = u.sub(saturation), inWalls = over.add(over.abs()).fma(lessHalf, u);
             DoubleVector gone = most.mul(inWalls.sub(rest).abs().add(tiny)).div(u.sub(rest).abs().add(tiny));
             DoubleVector then = gone.fma(rest, u).div(gone.add(one));

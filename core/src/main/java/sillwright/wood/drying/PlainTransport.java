@@ -1,7 +1,7 @@
 package sillwright.wood.drying;
 
 /// One hour of [Transport] in short loops over the pieces, each short enough for the compiler to lay side by side.
-public final class PlainTransport {
+final class PlainTransport {
     private PlainTransport() {}
 
     /// The exchange at both faces, from the state of the hour before.
@@ -220,7 +220,7 @@ public final class PlainTransport {
     }
 
     /// What the sides lose, where any piece has sides that count.
-    public static void sides(Stack stack, int from, int to, double atRest, double quick) {
+    private static void sides(Stack stack, int from, int to, double atRest, double quick) {
         if (stack.anySides) for (int i = 0; i < stack.slices; i++) sides(stack, stack.moisture[i], stack.stepOverSlice[i], from, to, atRest, quick);
     }
 

@@ -104,16 +104,20 @@ const painted = () => document.hidden ? Promise.resolve() : new Promise(done => 
 
 /** What rests on the whole road comes when it is walked. */
 async function settle(since, entry, undo) {
-  const parts = document.getElementById('parts'), said = await send(`${api(building)}/whole`, {since, stage, known: known(), near: [...sighted]}).catch(thrown => {
+  const parts = document.getElementById('parts');
+  try {
+    const said = await send(`${api(building)}/whole`, {since, stage, known: known(), near: [...sighted]});
+    place(said);
+    parts.dataset.whole = true;
+    const aside = document.getElementById('touched');
+    if (entry && !aside.hidden && aside.dataset.entry === entry) touched(entry, said.touched, undo);
+    await painted();
+  } catch (thrown) {
     parts.dataset.whole = 'unknown';
     throw thrown;
-  });
-  place(said);
-  parts.dataset.whole = true;
-  const aside = document.getElementById('touched');
-  if (entry && !aside.hidden && aside.dataset.entry === entry) touched(entry, said.touched, undo);
-  await painted();
-  fillRest().catch(thrown => say(thrown.message));
+  } finally {
+    fillRest().catch(thrown => say(thrown.message));
+  }
 }
 
 function amended(form) {

@@ -3,7 +3,7 @@ package sillwright.lanes;
 import sillwright.wood.drying.Stack;
 
 /// The slices of a few pieces of a [Stack] in one row, slice after slice, small enough for the first cache.
-final class Near {
+final class Batch {
     final int slices;
     private final int pieces;
 
@@ -18,7 +18,7 @@ final class Near {
     final double[] back;
     final double[] apart;
 
-    Near(int slices, int pieces) {
+    Batch(int slices, int pieces) {
         this.slices = slices;
         this.pieces = pieces;
         int all = slices * pieces;
